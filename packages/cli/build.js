@@ -6,6 +6,7 @@ import { isUpToDate } from "../viewer/build-age.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const BUNDLE = `${here}bundle`;
+const yamlModule = fileURLToPath(new URL("../parameters/node_modules/yaml/browser/dist/index.js", import.meta.url));
 const MADE_OF = [
   "build.js",
   "text-width.js",
@@ -33,7 +34,8 @@ if (
       "sheets-worker": `${here}dist/pack/sheets-worker.js`,
     },
     platform: "node",
-    resolve: { alias: { "string-width": `${here}text-width.js` } },
+    // yaml as ES modules, as in the page: a hundred small CommonJS ones take twice as long to start.
+    resolve: { alias: { "string-width": `${here}text-width.js`, yaml: yamlModule } },
   });
   await bundle.write({
     dir: fresh,

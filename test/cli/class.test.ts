@@ -90,6 +90,29 @@ describe("a row that fails", () => {
   });
 });
 
+test("a pupil with another iron measures it before the plane is made again", async () => {
+  school.writeRoster("name,iron.width,iron.thickness\nben,48,3.6\n");
+  await school.run("--plan");
+  await runCommand("measured", school.planeFile("ben"), "ironThickness=3.62");
+  school.writeRoster("name,iron.width,iron.thickness\nben,44,3.3\n");
+  const refused = await school.run("--plan");
+  expect(refused.exit).toBe(1);
+  expect(refused.out).toMatch(
+    /class\.csv:2: iron\.thickness: 3\.3 mm here, but .*ben\.yaml has ironThickness 3\.62 mm/,
+  );
+  expect(school.design("ben").iron.thickness).toBe(3.6);
+  await runCommand("measured", school.planeFile("ben"), "ironThickness=3.31");
+  expect((await school.run("--plan")).exit).toBe(0);
+  expect(school.design("ben").iron).toMatchObject({ width: 44, thickness: 3.3 });
+});
+
+test("a row without a size that the others have says that the base's is taken", async () => {
+  school.writeRoster("name,iron.width,iron.thickness\nanna,50.8,3.1\nben,,3.2\n");
+  const { out } = await school.run("--plan");
+  expect(out).toContain("ben: no iron.width in the roster; the base's");
+  expect(out).not.toContain("anna: no ");
+});
+
 describe("what is refused as a whole", () => {
   test.each([
     ["a roster without a base", "name\nanna\n", [], /class\.csv names no base design; add --base DESIGN/],

@@ -2,7 +2,12 @@
 import { arc, distance, line, type Point, point, pointAlong, type Segment, segmentLength } from "@lamplane/geometry";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { intersections, splitAtIntersection, subsegment } from "../../packages/geometry/src/intersection.ts";
+import {
+  distanceAlongRay,
+  intersections,
+  splitAtIntersection,
+  subsegment,
+} from "../../packages/geometry/src/intersection.ts";
 
 const mm = fc.double({ min: -50, max: 50, noNaN: true });
 const places = fc.tuple(mm, mm).map(([x, y]) => point(x, y));
@@ -113,4 +118,22 @@ test("a chain split where it first meets another loses nothing, and both halves 
     expect(split.after[0]!.from).toBe(split.at);
   }
   expect(splitAtIntersection(chain, [line(point(-5, 50), point(5, 50))])).toBeUndefined();
+});
+
+test("a ray meets a segment first where a long line in its direction does", () => {
+  let met = 0;
+  fc.assert(
+    fc.property(places, fc.integer({ min: 0, max: 359 }), segments, (from, turn, segment) => {
+      const direction = point(Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180));
+      const far = line(from, point(from.x + 1e3 * direction.x, from.y + 1e3 * direction.y));
+      fc.pre(segment.kind === "arc" || Math.abs(sideOf(far, segment.to) - sideOf(far, segment.from)) > 1e-3); // not along it
+      const first = intersections(far, segment)[0];
+      const along = distanceAlongRay(from, direction, segment);
+      if (first) expect(along).toBeCloseTo(distance(from, first.at), 6);
+      else expect(along).toBe(Infinity);
+      if (first) met++;
+    }),
+    { numRuns: 1000 },
+  );
+  expect(met).toBeGreaterThan(100);
 });

@@ -4,6 +4,9 @@
 const SLACK = "slack for rounding: a billionth of a step or of a chord either way; sizes are given to a nanometre";
 const DRAWN = "how far a line is drawn to meet the top; any length beyond it serves";
 const SEARCH = "a search ends closer than a nanometre, to which its result is rounded, either way";
+const MARGIN = "the grid begins and ends beyond every ring, so that its outermost cells hold none";
+const ORDER = "either order serves: what comes from one side and from the other is named alike";
+const EQUAL = "two sums of rounded numbers are never just as far apart as the slack";
 const WHOLE = "compared with and cut at whole numbers only, and 4.4 counts as 4";
 
 /** @type {readonly { file: string, line: string, made: string, why: string }[]} */
@@ -93,4 +96,67 @@ export const EQUIVALENT = [
   { file: "elevation/pin-placement.ts", line: "while (b - a «>» 1e-7) {", made: ">=", why: SEARCH },
   { file: "elevation/pin-placement.ts", line: "while (wide - tight > «1e-7») {", made: "(1e-7 * 1.1)", why: SEARCH },
   { file: "elevation/pin-placement.ts", line: "while (wide - tight «>» 1e-7) {", made: ">=", why: SEARCH },
+  {
+    file: "jigs/level-lines.ts",
+    line: "for (let j = 0; j «+» 1 < rows; j++)",
+    made: "-",
+    why: MARGIN,
+  },
+  { file: "jigs/level-lines.ts", line: "for (let j = «0»; j + 1 < rows; j++)", made: "1", why: MARGIN },
+  { file: "jigs/level-lines.ts", line: "for (let i = «0»; i + 1 < columns; i++) {", made: "1", why: MARGIN },
+  {
+    file: "jigs/level-lines.ts",
+    line: `const edgeKey = (a: number, b: number): string => (a «<» b ? \`\${a} \${b}\` : \`\${b} \${a}\`);`,
+    made: ">=",
+    why: ORDER,
+  },
+  {
+    file: "jigs/level-lines.ts",
+    line: `const edgeKey = (a: number, b: number): string => (a «<» b ? \`\${a} \${b}\` : \`\${b} \${a}\`);`,
+    made: "<=",
+    why: "an edge has two ends, never the same one twice",
+  },
+  {
+    file: "jigs/free-grid.ts",
+    line: "for (let row = 0; row «<» rows; row++)",
+    made: "<=",
+    why: "what is counted beyond the last row is kept nowhere",
+  },
+  {
+    file: "jigs/lines.ts",
+    line: "const broken = BROKEN.filter((width) => width >= longest && width «<» name.length).map((width) =>",
+    made: "<=",
+    why: "a name that goes into one line as a whole is tried once more as it is",
+  },
+  {
+    file: "tolerance/tolerance-text.ts",
+    line: "const widths = [0, 1, 2, 3].map((k) => Math.max(«0», ...cells.map((row) => row[k]!.length)));",
+    made: "1",
+    why: "every column has a head or a cell of one letter or more",
+  },
+  {
+    file: "survey/survey-text.ts",
+    line: 'const isDeepest = (line: SurveyLine) => line.name === "oblique" && line.hollow «<» 0;',
+    made: "<=",
+    why: "of lines hollow by just 0 the first is named, and the lines between come last",
+  },
+  {
+    file: "survey/survey-text.ts",
+    line: 'const shape = Number.parseFloat(by) === 0 ? "straight" : line.hollow «<» 0 ? "humped" : "hollow";',
+    made: "<=",
+    why: "what is 0 is straight before it is asked",
+  },
+  {
+    file: "numerics/linear-program.ts",
+    line: "const entering = stalled ? gains.findIndex((gain) => gain «<» -NOTHING) : enteringColumn(gains);",
+    made: "<=",
+    why: EQUAL,
+  },
+  {
+    file: "src/nesting.ts",
+    line: "a.area > b.area + «1e-6» || (a.area > b.area - 1e-6 && a.end < b.end - 1e-6);",
+    made: "(1e-6 * 1.1)",
+    why: SLACK,
+  },
+  { file: "src/hole-pair.ts", line: "if (away «<» EPSILON) return [];", made: "<=", why: EQUAL },
 ];

@@ -10,7 +10,7 @@ import { classSheet } from "@lamplane/sheets";
 import { classPdf } from "@lamplane/sheets/pages";
 import { beforeAll, describe, expect, test } from "vitest";
 import { requireProgram, runForStdout } from "../support/outside-programs.ts";
-import { withPdf } from "../support/pages.ts";
+import { withPdf, wordsOf } from "../support/pages.ts";
 
 function school(irons: readonly (readonly [string, number, number])[], units: "mm" | "in" = "mm"): Design[] {
   const read = readDesign(readFileSync("examples/class/school-smoother.yaml"), "base");
@@ -100,4 +100,28 @@ test("class.csv has decimals with the unit in the head, no fraction that turns i
   expect(Number(cell(1, "core width in")) * 25.4).toBeCloseTo(asBuiltPlane(school(IRONS, "in")[1]!).widths.core, 2);
   expect(cell(2, "saw bed deg")).toBe("43");
   for (const row of rows) for (const each of row.slice(2)) expect(each).toMatch(/^[\d.]*$/);
+});
+
+test("a table higher than its page goes on on the next: nothing is written below the foot or lost", async (context) => {
+  const designs = school(IRONS);
+  const jigs = Array.from({ length: 260 }, (_, i) => `jig-number-${i}`);
+  const notCut = { heading: "On no sheet", rows: [[jigs.join(", "), "No room is left."] as const] };
+  const sheets = { plane: "evening", title: "evening", subject: "sheets", pages: [], notCut };
+  const bytes = await classPdf(classSheet("evening", designs), { paper: "A4", version: "0.1.0" }, sheets);
+  const words = wordsOf(requireProgram(context, "pdftotext"), bytes);
+  const foot = Math.max(...words.filter(({ text }) => text === "Follow").map(({ box }) => box.top));
+  const named = words.filter(({ text }) => text.startsWith("jig-number-"));
+  expect(new Set(named.map(({ text }) => text.replace(",", ""))).size).toBe(jigs.length);
+  expect(new Set(named.map(({ page }) => page)).size).toBeGreaterThan(1);
+  for (const { box, text } of named) expect(box.bottom, text).toBeLessThan(foot);
+});
+
+test("pieces that come from boards are not crosscut a second time", () => {
+  const designs = school(IRONS);
+  const keys = (boards?: Parameters<typeof classSheet>[3]) =>
+    classSheet("evening", designs, undefined, boards).setups.map(({ key }) => key);
+  expect(keys()).toContain("blankLength");
+  expect(keys({ design: designs[0]!, name: "evening", boards: [], cuts: [] })).toEqual(
+    keys().filter((key) => key !== "blankLength"),
+  );
 });

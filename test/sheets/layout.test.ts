@@ -5,6 +5,8 @@ import { framePicture, layoutPictures, Marks, type Picture, type PictureMark, te
 import { describe, expect, test } from "vitest";
 import { isBuildable } from "../support/buildable.ts";
 import { designWith, randomDesigns, WORKED } from "../support/designs.ts";
+import { dimensionsOf } from "../support/dimensions.ts";
+import { chordsCross, linesOf } from "../support/drawn-lines.ts";
 
 const worked = elevation(designWith(WORKED));
 const named = (name: string, plane = worked): Picture =>
@@ -76,6 +78,72 @@ test("distances are the worked set's", () => {
   const words = wordsOf(named("cheek-right"));
   for (const text of ["ramp 92.28", "bed 92.82", "pin 105.04", "39", "blank 255.4", "finished 230", "61"])
     expect(words).toContain(text);
+});
+
+test("every sheet gives each size that its piece is made by, once, as worked by hand", () => {
+  // The set worked apart from the project, and from it: marks on the core are those on the cheek less the set-in of 2.4163 and plus
+  // that of the bed; at the top a cut of angle a has moved by 61 cot a; pegs divide the heel end in four.
+  const sizes = (name: string) => {
+    const words = dimensionsOf(named(name)).map((dimension) => dimension.words);
+    return words.sort();
+  };
+  const cot = (degrees: number) => 1 / Math.tan((degrees * Math.PI) / 180);
+  const shown = (mm: number) => String(Math.round(mm * 100) / 100);
+  const core = dimensionsOf(named("core-cuts")).map(({ words }) => words);
+  const [ramp, bed] = [/^ramp ([\d.]+)/, /^bed ([\d.]+)/].map((mark) =>
+    core.flatMap((words) => (mark.exec(words) ? [Number(mark.exec(words)![1])] : [])),
+  );
+  expect(core.length).toBe(6);
+  expect(ramp![0]! - ramp![1]!).toBeCloseTo(61 * cot(60), 1);
+  expect(bed![1]! - bed![0]!).toBeCloseTo(61 * cot(47), 1);
+  expect(core).toEqual(expect.arrayContaining(["blank 255.4", "61"]));
+  const ofCheek = ["ramp 92.28", "bed 92.82", "blank 255.4", "finished 230", "pin 105.04", "39", "61"];
+  const cheek = [...ofCheek, "12.7", "12.7", shown(61 / 4), shown(61 / 2)].sort();
+  expect(sizes("cheek-right")).toEqual(cheek);
+  expect(sizes("cheek-left")).toEqual(cheek);
+  // between the shoulders the core of 49.6 less its clearance of 1, over all the body of 65.6 less 1; the pin's diameter twice
+  expect(sizes("cross-pin")).toEqual(["12.7", "12.7", "48.6", "64.6"]);
+  expect(sizes("wedge")).toHaveLength(5);
+  expect(sizes("bed-face")).toHaveLength(5);
+});
+
+test("what is written at a peg of a layered core is where it is drilled, and the layers set back are those within the recess", () => {
+  const layered = elevation(designWith({ ...WORKED, "core.layers": "auto" }));
+  const picture = named("core-cuts", layered);
+  const corner = picture.marks.find((mark) => mark.kind === "line" && mark.closed && mark.line === "outline")!;
+  const [left, low] = (["x", "y"] as const).map((axis) => Math.min(...pointsOf(corner).map((at) => at[axis])));
+  const rounds = picture.marks.flatMap((mark) =>
+    mark.kind === "line" && mark.line === "cut"
+      ? mark.segments.flatMap((s) => (s.kind === "arc" ? [s.centre] : []))
+      : [],
+  );
+  const places = wordsOf(picture).flatMap((words) => {
+    const [, x, y] = /^([\d.]+), ([\d.]+)$/.exec(words) ?? [];
+    return x === undefined ? [] : [{ x: Number(x) + left!, y: Number(y) + low! }];
+  });
+  expect(places).toHaveLength(4);
+  for (const { x, y } of places)
+    expect(Math.min(...rounds.map((centre) => Math.hypot(centre.x - x, centre.y - y)))).toBeLessThan(0.01);
+  // five layers of the core's 49.6 mm; the recess of 19 mm lies over the middle ones only
+  const text = wordsOf(picture).join(" ");
+  expect(text).toMatch(/layers? 2, 3 and 4|layers? 2 to 4|layers 2–4/i);
+});
+
+test("an arrow along the grain crosses no edge", () => {
+  for (const picture of layoutPictures(worked)) {
+    const edges = linesOf(picture)
+      .filter(({ line, closed }) => (line === "outline" || line === "cut") && !closed)
+      .flatMap(({ chords }) => chords);
+    const arrows = picture.marks.flatMap((mark, i) => {
+      const word = picture.marks[i + 4];
+      return mark.kind === "line" && word?.kind === "text" && word.text === "grain" ? mark.segments : [];
+    });
+    for (const { from, to } of arrows) {
+      expect(Math.hypot(to.x - from.x, to.y - from.y)).toBeGreaterThan(8);
+      for (const [a, b] of edges) expect(chordsCross([from, to], [a, b]), picture.name).toBe(false);
+    }
+    if (/core|cheek|wedge/.test(picture.name)) expect(arrows.length, picture.name).toBeGreaterThan(0);
+  }
 });
 
 test("inches are fractions of the shop's own", () => {

@@ -108,3 +108,9 @@ function crosses([from, to]: Chord, { corners }: WordBox): boolean {
   const sides = corners.map(({ x, y }) => (to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x));
   return Math.min(...sides) < 0 && Math.max(...sides) > 0;
 }
+
+/** Whether two chords have their ends on either side of each other. */
+export function chordsCross([a, b]: Chord, [c, d]: Chord): boolean {
+  const side = (p: Place, q: Place, r: Place) => Math.sign((q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x));
+  return side(a, b, c) !== side(a, b, d) && side(c, d, a) !== side(c, d, b);
+}

@@ -5,6 +5,7 @@ import {
   evaluateFigures,
   type Figure,
   type FigureFormula,
+  figureRow,
   withWords,
 } from "@lamplane/parameters/elevation";
 import type { FigureWords } from "@lamplane/parameters/words";
@@ -32,7 +33,11 @@ export const BENCH_FIGURES = withWords(ROWS, WORDS);
 export type BenchFigureKey = keyof typeof BENCH_FIGURES;
 
 /** Every figure of a plane: the elevation's, then the bench's; those it does not have are left out. */
-export const allFigures = (plane: Elevation, keys?: readonly string[]): Figure[] => [
-  ...elevationFigures(plane, keys),
-  ...evaluateFigures(BENCH_FIGURES, plane, keys),
+export const allFigures = (plane: Elevation): Figure[] => [
+  ...elevationFigures(plane),
+  ...evaluateFigures(BENCH_FIGURES, plane),
 ];
+
+/** The row of a figure of either; undefined where none is called so. */
+export const anyFigureRow = (key: string): FigureFormula | undefined =>
+  figureRow(key) ?? (Object.hasOwn(BENCH_FIGURES, key) ? BENCH_FIGURES[key as BenchFigureKey] : undefined);

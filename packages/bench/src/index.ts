@@ -22,7 +22,7 @@ export {
 } from "./history/build-state.ts";
 export { type FigureChange, isSignificant, isSignificantLength } from "./history/changes.ts";
 export { expectedValue } from "./history/expected.ts";
-export { figuresAsBuilt } from "./history/figures-as-built.ts";
+export { figureAsBuilt, figuresAsBuilt } from "./history/figures-as-built.ts";
 export { history, type StepRecord } from "./history/history.ts";
 export { lossText } from "./history/loss-text.ts";
 export { findLosses, type Loss } from "./history/losses.ts";

@@ -1,7 +1,7 @@
 // Door: plane geometry that knows no plane.
 export { type HolePair, widestHolePair } from "./hole-pair.ts";
 export * from "./intersection.ts";
-export { distanceToChain, distanceToSegment, nearestOnSegment } from "./nearest-point.ts";
+export { distanceToChain, distanceToSegment, nearestOnSegment, segmentBounds } from "./nearest-point.ts";
 export * from "./nesting.ts";
 export * from "./offset.ts";
 export * from "./outline.ts";

@@ -61,6 +61,35 @@ function intersectCircles(a: Arc, b: Arc): Point[] {
   return [h, -h].map((k) => point(a.centre.x + ux * along - uy * k, a.centre.y + uy * along + ux * k));
 }
 
+/**
+ * How far from a point in a direction of length 1 a segment is first met, mm; touching ends count. Infinite where it is not.
+ */
+export function distanceAlongRay(from: Point, direction: Point, segment: Segment): number {
+  return segment.kind === "line" ? rayToLine(from, direction, segment) : rayToArc(from, direction, segment);
+}
+
+function rayToLine(from: Point, direction: Point, segment: Line): number {
+  const [bx, by] = [segment.to.x - segment.from.x, segment.to.y - segment.from.y];
+  const cross = direction.x * by - direction.y * bx;
+  if (Math.abs(cross) < EPSILON * EPSILON) return Infinity;
+  const [dx, dy] = [segment.from.x - from.x, segment.from.y - from.y];
+  const along = (dx * by - dy * bx) / cross;
+  const share = (dx * direction.y - dy * direction.x) / cross;
+  return along >= -EPSILON && isOnSegment(share, segment) ? Math.abs(along) : Infinity;
+}
+
+function rayToArc(from: Point, { x, y }: Point, segment: Arc): number {
+  const { centre, radius } = segment;
+  const along = (centre.x - from.x) * x + (centre.y - from.y) * y;
+  const off = (centre.x - from.x) * y - (centre.y - from.y) * x;
+  const half = radius * radius - off * off;
+  if (half < 0) return Infinity;
+  const root = Math.sqrt(half);
+  const isMetAt = (t: number) =>
+    t >= -EPSILON && isOnSegment(shareAlong(segment, point(from.x + x * t, from.y + y * t)), segment);
+  return isMetAt(along - root) ? Math.abs(along - root) : isMetAt(along + root) ? Math.abs(along + root) : Infinity;
+}
+
 function shareAlong(segment: Segment, p: Point): number {
   const { from, to } = segment;
   if (segment.kind === "line") {

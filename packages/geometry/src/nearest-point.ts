@@ -1,5 +1,5 @@
 // The point of exact segments that is nearest to a place, and how far it is.
-import { type Arc, distance, orientation, type Point, pointAlong, type Segment } from "./outline.ts";
+import { type Arc, distance, orientation, type Point, point, pointAlong, type Segment } from "./outline.ts";
 import { atan2Deg } from "./trig.ts";
 
 /** Distance from a point to a chain of segments, mm. */
@@ -12,11 +12,10 @@ export function distanceToChain(p: Point, chain: readonly Segment[]): number {
 /** Distance from a point to the nearest point of a segment, mm. */
 export function distanceToSegment(p: Point, s: Segment): number {
   if (s.kind === "arc") return isOverArc(p, s) ? Math.abs(distance(p, s.centre) - s.radius) : distanceToEnds(p, s);
-  const share = shareOfLine(p, s);
-  return share > 0 && share < 1 ? distance(p, pointAlong(s, share)) : distanceToEnds(p, s);
+  return distance(p, pointAlong(s, shareOfLine(p, s)));
 }
 
-const distanceToEnds = (p: Point, { from, to }: Segment): number => Math.min(distance(p, from), distance(p, to));
+const distanceToEnds = (p: Point, { from, to }: Arc): number => Math.min(distance(p, from), distance(p, to));
 
 /** Whether the ray from an arc's centre through a point meets the arc. */
 function isOverArc(p: Point, { from, to, centre, sweep }: Arc): boolean {
@@ -25,6 +24,33 @@ function isOverArc(p: Point, { from, to, centre, sweep }: Arc): boolean {
   if (Math.abs(sweep) <= 180) return isPastFirst && isBeforeLast;
   return Math.abs(sweep) >= 360 || isPastFirst || isBeforeLast;
 }
+
+/** Smallest upright box about segments, exact for arcs: its lower left and upper right corners. */
+export function segmentBounds(segments: readonly Segment[]): { min: Point; max: Point } {
+  let [left, low, right, high] = [Infinity, Infinity, -Infinity, -Infinity];
+  const include = (x: number, y: number) => {
+    [left, low] = [Math.min(left, x), Math.min(low, y)];
+    [right, high] = [Math.max(right, x), Math.max(high, y)];
+  };
+  for (const segment of segments) {
+    include(segment.from.x, segment.from.y);
+    include(segment.to.x, segment.to.y);
+    if (segment.kind === "arc")
+      for (const [x, y] of DIRECTIONS) {
+        const p = point(segment.centre.x + x * segment.radius, segment.centre.y + y * segment.radius);
+        if (isOverArc(p, segment)) include(p.x, p.y);
+      }
+  }
+  return { min: point(left, low), max: point(right, high) };
+}
+
+/** Where a circle runs upright or level. */
+const DIRECTIONS = [
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, -1],
+] as const;
 
 /** The point of a segment that is nearest to another, and the share of the segment at which it lies. */
 export function nearestOnSegment(p: Point, segment: Segment): { readonly at: Point; readonly share: number } {

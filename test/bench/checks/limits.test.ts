@@ -211,7 +211,7 @@ const FRICTION = {
 } as const;
 
 /** Every stress grows as the force on the edge does, so that force times factor stays: how strong the pin is. */
-const STRENGTHS = planePinStrength(planeWith({})).fine;
+const STRENGTHS = planePinStrength(planeWith({}), "fine");
 const WEAKEST = weakestPlace(STRENGTHS)!.factor;
 const strong = (
   code: string,
@@ -742,7 +742,7 @@ const ROWS: readonly Row[] = [
     of: "what opens over the wedge at the loosest of the year against the pin's sag at the clamp wanted",
     at: evenly({}, "wood.driest.humidity", [13.5, 13.7], (plane) => wedgeHoldOfYear(plane)!.opens),
     sense: "at most",
-    warn: planePinStrength(planeWith({})).fine.sag!.total,
+    warn: planePinStrength(planeWith({}), "fine").sag!.total,
     unit: "mm",
   },
   {

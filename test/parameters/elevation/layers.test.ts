@@ -10,8 +10,11 @@ import {
   layerPegWood,
   layerShapes,
   layersOf,
+  layersOfRecess,
+  layersOfStack,
   layerThickness,
   planeToBed,
+  setBackLayers,
 } from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
 import { type Changes, designWith, WORKED } from "../../support/designs.ts";
@@ -120,4 +123,33 @@ test("the wood round the pegs is none where ramp or bed miss the top", () => {
   expect(pegWood({ "mouth.fromToe": 30 })).toBe(0);
   // a bed of 47 rises 58 over 54, and a heel 40 behind the mouth is in its way
   expect(pegWood({ "mouth.fromToe": 190 })).toBe(0);
+});
+
+test("a stack that came out wider has it in its two outer layers, half each; the recess in the middle keeps its width", () => {
+  for (const board of [20.6, 20, 11]) {
+    const layers = layersOf(planeWith({ "core.layers": "auto", "core.board": board }))!;
+    for (const wider of [0.6, -0.4]) {
+      const found = layersOfStack(layers, 49.6 + wider);
+      expect(found.reduce((sum, each) => sum + each, 0)).toBeCloseTo(49.6 + wider, 9);
+      const gained = found.map((each, i) => each - layerThickness(layers[i]!));
+      expect(gained.map((each) => Math.round(each * 1e9) / 1e9)).toEqual(
+        layers.map((_, i) => (i === 0 || i === layers.length - 1 ? wider / 2 : 0)),
+      );
+    }
+  }
+});
+
+test("a recess that came out wider takes it from the outer layers, and the stack stays as wide as it is", () => {
+  for (const board of [20.6, 20, 11]) {
+    const plane = planeWith({ "core.layers": "auto", "core.board": board });
+    const [layers, recess] = [layersOf(plane)!, setBackLayers(plane)!];
+    for (const width of [19.5, 18.2]) {
+      const found = layersOfRecess(layers, recess, width);
+      expect(found.reduce((sum, each) => sum + each, 0)).toBeCloseTo(49.6, 9);
+      const within = found.slice(recess.first, recess.last + 1);
+      expect(within.reduce((sum, each) => sum + each, 0)).toBeCloseTo(width, 9);
+      expect(found[0]).toBeCloseTo(found.at(-1)!, 9);
+      expect(found[0]! - layerThickness(layers[0]!)).toBeCloseTo((19 - width) / 2, 9);
+    }
+  }
 });

@@ -1,8 +1,18 @@
 // The ramp and the cross pin against brute force: sampled paths and grids of heights.
 
 import { cosDeg, type Point, sinDeg } from "@lamplane/geometry";
-import { distanceToRamp, type Elevation, elevation, figureValue, rampXAt } from "@lamplane/parameters/elevation";
+import { REAL } from "@lamplane/geometry/numerics";
+import {
+  distanceToRamp,
+  type Elevation,
+  elevation,
+  figureValue,
+  mouthOpeningAt,
+  rampXAt,
+  removalForOpening,
+} from "@lamplane/parameters/elevation";
 import { expect, test } from "vitest";
+import { rampOver } from "../../../packages/parameters/src/elevation/ramp-formulas.ts";
 import { isBuildable } from "../../support/buildable.ts";
 import { designWith, randomDesigns } from "../../support/designs.ts";
 
@@ -135,5 +145,47 @@ test("a pin's height left open is no worse than any of a grid of heights", () =>
     const { height } = designWith(changes).body;
     const grid = Array.from({ length: Math.floor((height - 8) * 2) }, (_, i) => at(8 + i / 2));
     expect(at("auto")).toBeGreaterThanOrEqual(Math.max(...grid) - 1e-3);
+  }
+});
+
+/** Heights on a curved ramp's wear, its arc and its exit, a hair off where one passes into the next. */
+const heightsOn = ({ ramp, design }: Elevation): number[] => {
+  const { begin, end } = ramp.curve!;
+  const between = (share: number) => begin.y + share * (end.y - begin.y);
+  return [
+    -2,
+    begin.y / 2,
+    begin.y - 1e-6,
+    ...[0, 0.1, 0.5, 0.9, 1].map(between),
+    end.y + 1e-6,
+    (end.y + design.body.height) / 2,
+  ];
+};
+
+test("what must come off for an opening makes just that opening: on the wear, the arc and the exit", () => {
+  for (const { design } of curved.slice(0, 30)) {
+    const plane = elevation(design);
+    for (const y of heightsOn(plane)) {
+      const opening = mouthOpeningAt(plane, y);
+      expect(removalForOpening(plane, opening)).toBeCloseTo(y, 6);
+      // The mouth lies between the edge, which goes up along the bed, and the ramp at that height.
+      if (y <= 0) continue;
+      const edge = plane.points.edge.x + y * (cosDeg(design.bed.angle) / sinDeg(design.bed.angle));
+      expect(opening).toBeCloseTo(edge - rampXAt(plane.ramp, y), 9);
+    }
+  }
+});
+
+test("beside the wear's line the ramp lies where it is, and leans as a step up it does", () => {
+  const { besideWear } = rampOver(REAL);
+  for (const { design } of curved.slice(0, 30)) {
+    const { ramp, ...plane } = elevation(design);
+    for (const y of heightsOn({ ramp, ...plane })) {
+      const { x, cot } = besideWear(ramp, y);
+      const wear = ramp.foot.x - y * (cosDeg(ramp.angle) / sinDeg(ramp.angle));
+      expect(wear + x).toBeCloseTo(rampXAt(ramp, y), 9);
+      const step = 1e-4;
+      expect(cot).toBeCloseTo((rampXAt(ramp, y - step) - rampXAt(ramp, y + step)) / (2 * step), 4);
+    }
   }
 });

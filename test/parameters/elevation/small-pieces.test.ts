@@ -1,7 +1,7 @@
 // Small pieces that the whole elevation is made of, each with values worked by hand.
 
 import { cosDeg, line, point, sinDeg } from "@lamplane/geometry";
-import { elevation, figureValue } from "@lamplane/parameters/elevation";
+import { blocksAt, cheekShape, elevation, figureValue, pegHoles, pegWaste } from "@lamplane/parameters/elevation";
 import { describe, expect, test } from "vitest";
 import { planeToIron } from "../../../packages/parameters/src/elevation/frame.ts";
 import { capIronOutline } from "../../../packages/parameters/src/elevation/iron-parts.ts";
@@ -56,5 +56,41 @@ describe("wood over the pin's hole", () => {
   });
   test("is less than nothing for a pin over the top", () => {
     expect(over({ "pin.height": 70, "body.outline": "flat" })).toBeLessThan(-12);
+  });
+});
+
+describe("pegs", () => {
+  const planes = [
+    { "body.trim": 40 },
+    { "body.trim": 60, "mouth.fromToe": 70 },
+    { "body.trim": 25.4, "sole.allowance": 6 },
+  ].map((changes) => elevation(designWith({ ...WORKED, "pegs.perEnd": 2, ...changes })));
+  const reachOf = (corners: readonly { readonly x: number }[]) => corners.map(({ x }) => x);
+
+  test("stand midway between the finished end and where both block and cheeks end, a quarter of the height from top and sole", () => {
+    for (const plane of planes) {
+      const { length, height } = plane.design.body;
+      const blank = blocksAt(plane, "blank");
+      const cheeks = reachOf(cheekShape(plane, "blank").boundary.map(({ from }) => from));
+      const toe = Math.max(Math.min(...reachOf(blank.front.map(({ from }) => from))), Math.min(...cheeks));
+      const heel = Math.min(Math.max(...reachOf(blank.bed.map(({ from }) => from))), Math.max(...cheeks));
+      const sole = -plane.design.sole.allowance;
+      const wanted = [toe / 2, (heel + length) / 2].flatMap((x) =>
+        [0.25, 0.75].map((share) => [x, sole + share * (height - sole)]),
+      );
+      expect(pegHoles(plane).map(({ centre }) => [centre.x, centre.y])).toEqual(
+        wanted.map((place) => place.map((v) => expect.closeTo(v, 9))),
+      );
+    }
+  });
+  test("must fit into the shorter of the two blocks' wastes", () => {
+    for (const plane of planes) {
+      const blank = blocksAt(plane, "blank");
+      const [front, bed] = [blank.front, blank.bed].map((outline) => reachOf(outline.map(({ from }) => from)));
+      expect(pegWaste(plane)).toBeCloseTo(
+        Math.min(-Math.min(...front!), Math.max(...bed!) - plane.design.body.length),
+        9,
+      );
+    }
   });
 });

@@ -136,7 +136,7 @@ describe("a window to save material", () => {
     expect(outlineArea(window(60, 50, 10, 5)[0]!)).toBeCloseTo(40 * 30 - (4 - Math.PI) * 25, 6);
   });
   test("is left out where it would save under 250 mm²", () => {
-    expect(window(30, 45.1, 10)).toHaveLength(1);
+    expect(window(30, 45, 10)).toHaveLength(1);
     expect(window(30, 44.9, 10)).toHaveLength(0);
     expect(window(20, 20, 11)).toHaveLength(0);
   });
@@ -206,6 +206,11 @@ describe("a jig's words and its plane's name", () => {
       expect([name.startsWith(start!), name.endsWith(end!)]).toEqual([true, true]);
     }
     expect(short[0]!.endsWith("shop")).toBe(true);
+  });
+  test("no line that it is broken into has 13 letters where lines of 12 are wanted", () => {
+    const lines = choicesFor("abcdef-ghijk-mnopqrst", ["X"]).map((each) => each.filter((line) => line !== "X"));
+    expect(lines).toContainEqual(["abcdef-", "ghijk-", "mnopqrst"]);
+    expect(lines).toContainEqual(["abcdef-ghijk-", "mnopqrst"]);
   });
   test("a name in one piece is not broken, and one of 12 letters is shortened only below that", () => {
     expect(choicesFor("W".repeat(30), ["X"]).every((lines) => lines.length <= 2)).toBe(true);

@@ -78,7 +78,16 @@ describe("what is measured in the roster and in the plane's file", () => {
     expect(reported(47.8)).toHaveLength(1);
     expect(reported(47.8)[0]).toMatch(/47\.8 mm.*47\.9 mm|47\.9 mm.*47\.8 mm/);
     expect(reported(3.1, "measured.ironThickness")).toEqual([]);
-    expect(reported(50, "iron.width")).toEqual([]);
+    expect(reported(47.9, "iron.width")).toEqual([]);
+    expect(reported(48, "iron.width")).toEqual([]);
+  });
+  test("is of another iron where the roster's is further from the reading than the one before", () => {
+    const reported = (width: number) => contradictions(row([["iron.width", width]]), own, files);
+    expect(reported(50)).toEqual([
+      expect.stringMatching(/iron\.width: 50 mm here.* ironWidth 47\.9 mm.*lamplane measured/),
+    ]);
+    expect(reported(47.85)).toEqual([]);
+    expect(reported(47.7)).toHaveLength(1);
   });
   test("and of a row and a file, the file's measured values stay with the plane", () => {
     const design: Design = rosterDesign(row([["bed.angle", 50]]), base.design, own.measured);

@@ -3,7 +3,7 @@ import { formatParameter, valueAt } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { formatAngle, formatBareLength, formatLength, formatPercent } from "@lamplane/parameters/units";
 import { BOARDS } from "../words/boards.ts";
-import type { Board, BoardBox } from "./board.ts";
+import { type Board, type BoardBox, volumeOf, wholeBoard } from "./board.ts";
 import { type BoardCuts, type BoardPlan, boardPlan, cutsByBoard, ringsToSole } from "./board-plan.ts";
 import type { ClassLayout } from "./class-boards.ts";
 
@@ -32,7 +32,7 @@ export function classBoardsText(
   return [
     BOARDS.head({ planes }),
     ...(placed < planes ? [BOARDS.most({ planes, placed, most: layout.mostPlanes })] : []),
-    [wasteText(layout), ...(layout.price > 0 ? [priceText(layout)] : [])].join(" "),
+    ...(placed === 0 ? [] : [[wasteText(boards, cuts), ...(layout.price > 0 ? [priceText(layout)] : [])].join(" ")]),
     ...cuts.map(({ board, parts, cuts: own, waste }) => {
       const head = boardHead(design, boards[board]!, waste);
       return `${head}; ${parts.length} parts, ${own.length} cuts`;
@@ -40,8 +40,13 @@ export function classBoardsText(
   ].join("\n");
 }
 
-const wasteText = ({ usedVolume, partsVolume }: ClassLayout): string =>
-  BOARDS.waste({ waste: formatPercent(usedVolume > 0 ? 1 - partsVolume / usedVolume : 0, 0) });
+/** Of all boards that are cut, as of each. */
+function wasteText(boards: readonly Board[], cuts: readonly BoardCuts[]): string {
+  const volumes = cuts.map(({ board }) => volumeOf(wholeBoard(boards[board]!, board).box));
+  const whole = volumes.reduce((sum, volume) => sum + volume, 0);
+  const waste = cuts.reduce((sum, own, i) => sum + own.waste * volumes[i]!, 0);
+  return BOARDS.waste({ waste: formatPercent(waste / whole, 0) });
+}
 
 /** The price, and how far from least it may be. */
 function priceText({ price, leastPrice }: ClassLayout): string {

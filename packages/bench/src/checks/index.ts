@@ -19,9 +19,10 @@ export {
   findingWords,
   formatFinding,
 } from "../words/findings.ts";
+export { type FindingCodes, findingCodes } from "./judgements.ts";
 export { findRepair } from "./repair-search.ts";
 
-/** Findings without their cures: for many designs at once. */
+/** Findings without their cures. */
 export const checkWithoutCures = (plane: Elevation): Finding[] =>
   findingJudgements(plane).map(({ remedies: _, ...finding }) => finding);
 

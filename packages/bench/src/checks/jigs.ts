@@ -4,8 +4,9 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import {
   guidePlay,
   JIG_NAMES,
+  type JigForm,
   type JigName,
-  jigPlans,
+  jigForms,
   omittedJigs,
   printedSize,
   printerOverhang,
@@ -48,15 +49,21 @@ export const JIG_NOTES = JIG_NAMES.flatMap(
 
 /** Jigs too large for the printer, and those left out. The plane must be one that nothing else stops. */
 export function judgeJigs(plane: Elevation): Judgement[] {
-  return [...jigPlans(plane).map((plan) => judgePrintSize(plane, plan)), ...noteOmittedJigs(plane)];
+  return [...jigForms(plane).map((form) => judgePrintSize(plane, form)), ...noteOmittedJigs(plane)];
 }
 
-function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[number]): Judgement {
-  const size = printedSize(plan);
+/** Codes of the jigs too large for the printer. The plane must be one that nothing else stops. */
+export const oversizeCodes = (plane: Elevation): string[] =>
+  jigForms(plane)
+    .filter((form) => printerOverhang(printedSize(form), plane.design) > 0)
+    .map(({ name }) => JIG_CODES.printSize(name));
+
+function judgePrintSize(plane: Elevation, form: JigForm): Judgement {
+  const size = printedSize(form);
   const over = printerOverhang(size, plane.design);
   const { width, depth, height } = plane.design.shop.printer;
   return {
-    code: JIG_CODES.printSize(plan.name),
+    code: JIG_CODES.printSize(form.name),
     subject: "printed-size",
     severity: over > 0 ? "warning" : "passed",
     relation: "at most",
@@ -64,12 +71,12 @@ function judgePrintSize(plane: Elevation, plan: ReturnType<typeof jigPlans>[numb
     value: over,
     limit: 0,
     unit: "mm",
-    advice: plan.plateRange ? "cut-from-sheet-or-print-elsewhere" : "print-elsewhere",
+    advice: form.plateRange ? "cut-from-sheet-or-print-elsewhere" : "print-elsewhere",
     data: {
-      jig: plan.name,
+      jig: form.name,
       printed: [size.x, size.y, size.z],
       printer: [width, depth, height],
-      flat: plan.plateRange !== undefined,
+      flat: form.plateRange !== undefined,
     },
     place: "heel",
     remedies: [],

@@ -1,4 +1,4 @@
-// A check as a row of data, and the one function that evaluates it: plane and rows → judgements, passed ones too.
+// A check as a row of data, and what evaluates it: plane and rows → verdicts, of which judgements are made where they are read.
 
 import { EPSILON } from "@lamplane/geometry";
 import type { Elevation, Points } from "@lamplane/parameters/elevation";
@@ -39,31 +39,48 @@ export interface CheckRow {
   readonly appliesTo?: (plane: Elevation) => boolean;
 }
 
-/** Judgements of a plane in the order of the rows, one for each code. */
-export function judgeRows(plane: Elevation, rows: readonly CheckRow[]): Judgement[] {
-  const byCode = new Map<string, Judgement>();
+/** How a plane stands to a row's limits. */
+export interface Verdict {
+  readonly row: CheckRow;
+  readonly severity: "stop" | "warning" | "passed";
+  readonly value: number;
+  readonly limit: number;
+}
+
+/** Verdicts of a plane in the order of the rows, one for each code. */
+export function rowVerdicts(plane: Elevation, rows: readonly CheckRow[]): Verdict[] {
+  const byCode = new Map<string, Verdict>();
   for (const row of rows) {
-    const judgement = judgeRow(plane, row);
+    const verdict = rowVerdict(plane, row);
+    if (!verdict) continue;
     const known = byCode.get(row.code);
-    if (judgement && (!known || RANK[judgement.severity] < RANK[known.severity])) byCode.set(row.code, judgement);
+    if (!known || RANK[verdict.severity] < RANK[known.severity]) byCode.set(row.code, verdict);
   }
   return [...byCode.values()];
 }
 
 /** No number at all lies beyond every limit. */
-function judgeRow(plane: Elevation, row: CheckRow): Judgement | undefined {
+function rowVerdict(plane: Elevation, row: CheckRow): Verdict | undefined {
   if (row.appliesTo?.(plane) === false) return undefined;
   const value = row.value(plane);
   if (value === undefined) return undefined;
-  const [stop, warn] = [resolve(plane, row.stop), resolve(plane, row.warn)];
-  const sense = row.relation === "at least" ? 1 : -1;
-  const breaks = (limit: number | undefined) => limit !== undefined && !(sense * (value - limit) >= -EPSILON);
-  const severity = breaks(stop) ? "stop" : breaks(warn) ? "warning" : "passed";
-  const limit = (severity === "stop" ? stop : (warn ?? stop))!;
+  const stop = resolve(plane, row.stop);
+  const warn = resolve(plane, row.warn);
+  if (breaks(row, value, stop)) return { row, severity: "stop", value, limit: stop! };
+  return { row, severity: breaks(row, value, warn) ? "warning" : "passed", value, limit: (warn ?? stop)! };
+}
+
+function breaks({ relation }: CheckRow, value: number, limit: number | undefined): boolean {
+  if (limit === undefined) return false;
+  return !((relation === "at least" ? value - limit : limit - value) >= -EPSILON);
+}
+
+/** A verdict with what its row says of it. */
+export function judgementOf(plane: Elevation, { row, ...verdict }: Verdict): Judgement {
   const { code, relation, unit, place, advice, remedies, source } = row;
   const parameters = row.parameters.filter(isOfPlane(plane));
   const subject = resolve(plane, row.subject);
-  return { code, subject, severity, relation, parameters, value, limit, unit, advice, place, remedies, source };
+  return { code, subject, relation, parameters, unit, advice, place, remedies, source, ...verdict };
 }
 
 /** Whether a plane has what a parameter is of: a single iron has no cap iron. */

@@ -20,7 +20,7 @@ const CLOSING = { relation: "at least", stop: 0, warn: LEAST_GAP, unit: "mm", so
 /** Strength of the weakest place over the load of a wedge left alone on its tightest days. */
 function strengthWhenTightest(plane: Elevation): number | undefined {
   const clamp = clampThroughYear(plane);
-  const weakest = weakestPlace(planePinStrength(plane).fine);
+  const weakest = weakestPlace(planePinStrength(plane, "fine"));
   if (clamp === undefined || weakest === undefined || !(clamp.most > 0)) return undefined;
   return (weakest.factor * planeHold(plane).fine.clamp) / clamp.most;
 }

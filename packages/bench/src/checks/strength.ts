@@ -100,8 +100,8 @@ const WEAKNESSES: Readonly<Record<WeakPlace, Weakness>> = {
 
 /** Strength over load, in a fine shaving and in a catch; undefined where either is unknown. */
 function factorsAt(plane: Elevation, place: WeakPlace): { fine: number; inCatch: number } | undefined {
-  const strength = planePinStrength(plane);
-  const [fine, inCatch] = [strength.fine[place].factor, strength.inCatch[place].factor];
+  const fine = planePinStrength(plane, "fine")[place].factor;
+  const inCatch = planePinStrength(plane, "inCatch")[place].factor;
   return fine !== undefined && inCatch !== undefined && Number.isFinite(fine + inCatch) ? { fine, inCatch } : undefined;
 }
 
@@ -131,7 +131,7 @@ const SAG: CheckRow = {
   code: "pin-sag",
   subject: "pin-sag",
   relation: "at most",
-  value: (plane) => planePinStrength(plane).fine.sag?.total,
+  value: (plane) => planePinStrength(plane, "fine").sag?.total,
   warn: BENCH_TOLERANCE,
   unit: "mm",
   parameters: ["pin.diameter", "pin.section", "wood.pin", "iron.width"],

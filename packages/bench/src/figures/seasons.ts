@@ -67,11 +67,14 @@ export const SEASON_FIGURES = {
   bedCup: seasonal(`${CUP}, times cos β`, (e) => yearlyCup(e, "bedCup")),
   sideClearanceToPlan: seasonal(
     "leaves 0.1 mm at the worst of the year",
-    (e) => planeSeasons(e).clearance.sideClearance,
+    (e) => planeSeasons(e).clearance().sideClearance,
   ),
-  endClearanceToPlan: seasonal("leaves 0.1 mm at the worst of the year", (e) => planeSeasons(e).clearance.endClearance),
+  endClearanceToPlan: seasonal(
+    "leaves 0.1 mm at the worst of the year",
+    (e) => planeSeasons(e).clearance().endClearance,
+  ),
   wedgeClearanceToPlan: seasonal(
     "leaves 0.1 mm at the worst of the year",
-    (e) => planeSeasons(e).clearance.wedgeClearance,
+    (e) => planeSeasons(e).clearance().wedgeClearance,
   ),
 } satisfies Record<string, FigureFormula>;

@@ -15,11 +15,11 @@ const millimetres = indicative("mm", STRENGTHS);
 const evaluateStress =
   (place: WeakPlace): Evaluate =>
   (e) =>
-    planePinStrength(e).fine[place].stress;
+    planePinStrength(e, "fine")[place].stress;
 const evaluateFactor =
   (place: WeakPlace): Evaluate =>
   (e) =>
-    planePinStrength(e).fine[place].factor;
+    planePinStrength(e, "fine")[place].factor;
 
 export const PIN_FIGURES = {
   pinBendingStress: megapascals(
@@ -29,7 +29,7 @@ export const PIN_FIGURES = {
   pinBendingFactor: times("modulus of rupture / stress", evaluateFactor("bending")),
   pinSag: millimetres(
     "N·(8·L³ − 4·b²·L + b³) / (384·E·I), and shear with G = E / 16",
-    (e) => planePinStrength(e).fine.sag?.total,
+    (e) => planePinStrength(e, "fine").sag?.total,
   ),
   tenonShearStress: megapascals("4·(N/2) / (3·A)", evaluateStress("tenonShear")),
   tenonShearFactor: times("shear along the grain / stress", evaluateFactor("tenonShear")),
@@ -46,10 +46,10 @@ export const PIN_FIGURES = {
   smallestFactorInCatch: times("the smallest of these factors under the catch's clamp", smallestFactorInCatch),
   smallestFactorLeast: times(
     "the smallest of these factors, frictions at their lowest",
-    (e) => weakestPlace(planePinStrength(e).fineAtLowest)?.factor,
+    (e) => weakestPlace(planePinStrength(e, "fineAtLowest"))?.factor,
   ),
   smallestFactorInCatchLeast: times(
     "the smallest of these factors under the catch's clamp, frictions at their lowest",
-    (e) => weakestPlace(planePinStrength(e).inCatchAtLowest)?.factor,
+    (e) => weakestPlace(planePinStrength(e, "inCatchAtLowest"))?.factor,
   ),
 } satisfies Record<string, FigureFormula>;

@@ -1,4 +1,5 @@
 // The build folded once: what each finished step found and what it left. Every question about a build reads this.
+import { memoizeByDesign } from "@lamplane/parameters/elevation";
 import { type Design, STEP_NAMES } from "@lamplane/parameters/table";
 import { type Step, stepsDone } from "../steps.ts";
 import { type BuildSnapshot, NOTHING_MEASURED, snapshotMeasurements } from "./build-snapshot.ts";
@@ -11,14 +12,10 @@ export interface StepRecord {
   readonly after: BuildSnapshot;
 }
 
-const known = new WeakMap<Design, readonly StepRecord[]>();
-
 /** Every step that is done, in the order of the work. */
-export function history(design: Design): readonly StepRecord[] {
-  const records = known.get(design) ?? foldSteps(snapshotOfPlan(design), design.measured, 0, stepsDone(design));
-  known.set(design, records);
-  return records;
-}
+export const history: (design: Design) => readonly StepRecord[] = memoizeByDesign((design) =>
+  foldSteps(snapshotOfPlan(design), design.measured, 0, stepsDone(design)),
+);
 
 /**
  * The steps from one place in the order of the work up to another, begun with what `start` has made.

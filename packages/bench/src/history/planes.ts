@@ -4,19 +4,14 @@ import {
   elevation,
   frameOf,
   type MouthSides,
+  memoizeByDesign,
   rampAtOpening,
   rampShape,
 } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 
-const known = new WeakMap<Design, Elevation>();
-
-/** Elevation of a design; a design is never changed in place, so the same object has the same plane. */
-export function planeOf(design: Design): Elevation {
-  const plane = known.get(design) ?? elevation(design);
-  known.set(design, plane);
-  return plane;
-}
+/** Elevation of a design. */
+export const planeOf: (design: Design) => Elevation = memoizeByDesign(elevation);
 
 /** What the mouth lies between, without the whole elevation where the ramp is cut already. */
 export function mouthSides(design: Design): MouthSides {

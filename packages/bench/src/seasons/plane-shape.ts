@@ -3,7 +3,7 @@ import { cosDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { memoizeByPlane } from "@lamplane/parameters/elevation";
 import { type MovementLaw, movementLaw, movementOf } from "@lamplane/parameters/wood";
-import { speciesFor } from "../plane-woods.ts";
+import { speciesFor, type WoodRole } from "../plane-woods.ts";
 import { planeHold } from "../strength/plane-hold.ts";
 import { planePinStrength } from "../strength/plane-pin-strength.ts";
 import { cup } from "./cupping.ts";
@@ -13,24 +13,32 @@ import { type MovedAngles, movedAngles, wedgeSlack } from "./side-view.ts";
 /** The plane's shape at one moisture; undefined where a wood's movement is not in the tables. mm. */
 export interface SeasonShape {
   readonly angles: MovedAngles | undefined;
-  /** See `wedgeSlack`. The rings of a round pin turn with it: as they loosen most, and as they press most. */
-  readonly loosest: number | undefined;
-  readonly tightest: number | undefined;
   /** Cup of the sole over the body's width, and of the bed over the core's, square to the bed. See `cup`. */
   readonly soleCup: number | undefined;
   readonly bedCup: number | undefined;
 }
 
-export interface YearShape {
-  readonly driest: SeasonShape;
-  readonly dampest: SeasonShape;
+/** See `wedgeSlack`. The rings of a round pin turn with it: as they loosen most, and as they press most. mm */
+export interface SeasonSlack {
+  readonly loosest: number | undefined;
+  readonly tightest: number | undefined;
 }
 
+/** On the driest and on the dampest days. */
+export interface DriestAndDampest<T> {
+  readonly driest: T;
+  readonly dampest: T;
+}
+
+const throughYear = <T>(at: (plane: Elevation, moisture: number) => T): ((plane: Elevation) => DriestAndDampest<T>) =>
+  memoizeByPlane((plane) => {
+    const { driest, dampest } = planeSeasons(plane);
+    return { driest: at(plane, driest.moisture), dampest: at(plane, dampest.moisture) };
+  });
+
 /** @see plane geometry: Seasons */
-export const planeShape = memoizeByPlane((plane): YearShape => {
-  const { driest, dampest } = planeSeasons(plane);
-  return { driest: shapeAt(plane, driest.moisture), dampest: shapeAt(plane, dampest.moisture) };
-});
+export const planeShape = throughYear(shapeAt);
+export const planeSlack = throughYear(slackAt);
 
 /** Slopes and mouth from the driest moisture to the dampest, in even steps; none where the wood's movement is not in the tables. */
 export const yearlyAngles = (plane: Elevation): (MovedAngles & { readonly moisture: number })[] =>
@@ -39,14 +47,33 @@ export const yearlyAngles = (plane: Elevation): (MovedAngles & { readonly moistu
     return angles ? [{ moisture, ...angles }] : [];
   });
 
-function shapeAt(plane: Elevation, moisture: number): SeasonShape {
-  const { rings, wedgeRings, pinRings, pith } = plane.design.wood;
+/** Relative change of a part's wood since it was cut, in the direction at an angle to its rings' tangent. */
+function strainAt(plane: Elevation, moisture: number): (role: WoodRole, angle: number) => number | undefined {
   const planned = planeSeasons(plane).planned.moisture;
-  const strain = (role: "body" | "pin" | "wedge", angle: number): number | undefined => {
+  return (role, angle) => {
     const wood = speciesFor(plane, role);
     const law: MovementLaw | undefined = wood && movementLaw(movementOf(wood, angle), [planned, moisture]);
     return law?.change(1, planned, moisture);
   };
+}
+
+function shapeAt(plane: Elevation, moisture: number): SeasonShape {
+  const { rings, pith } = plane.design.wood;
+  const strain = strainAt(plane, moisture);
+  const [height, radial, tangential] = [strain("body", 90 - rings), strain("body", 90), strain("body", 0)];
+  const cupOver = (width: number): number | undefined =>
+    radial === undefined || tangential === undefined ? undefined : cup(width, { radial, tangential }, rings, pith);
+  const bedCup = cupOver(plane.widths.core);
+  return {
+    angles: height === undefined ? undefined : movedAngles(plane, height),
+    soleCup: cupOver(plane.widths.body),
+    bedCup: bedCup === undefined ? undefined : bedCup * cosDeg(plane.frame.bedAngle),
+  };
+}
+
+function slackAt(plane: Elevation, moisture: number): SeasonSlack {
+  const { rings, wedgeRings, pinRings } = plane.design.wood;
+  const strain = strainAt(plane, moisture);
   const height = strain("body", 90 - rings);
   const wedge = strain("wedge", 90 - (wedgeRings === "auto" ? rings : wedgeRings));
   const pinAngles = plane.design.pin.section === "round" ? [90, 0] : [90 - pinRings];
@@ -54,31 +81,24 @@ function shapeAt(plane: Elevation, moisture: number): SeasonShape {
   const slacks = pins.flatMap((pin) =>
     height === undefined || wedge === undefined || pin === undefined ? [] : [wedgeSlack(plane, { height, wedge, pin })],
   );
-  const [radial, tangential] = [strain("body", 90), strain("body", 0)];
-  const cupOver = (width: number): number | undefined =>
-    radial === undefined || tangential === undefined ? undefined : cup(width, { radial, tangential }, rings, pith);
-  const bedCup = cupOver(plane.widths.core);
   return {
-    angles: height === undefined ? undefined : movedAngles(plane, height),
     loosest: slacks.length > 0 ? Math.max(...slacks) : undefined,
     tightest: slacks.length > 0 ? Math.min(...slacks) : undefined,
-    soleCup: cupOver(plane.widths.body),
-    bedCup: bedCup === undefined ? undefined : bedCup * cosDeg(plane.frame.bedAngle),
   };
 }
 
 /** By how much an untouched wedge loosens at most in the year, and is pressed at most, mm of its thickness; 0 or more. */
 export const wedgeLoosens = (plane: Elevation): number | undefined =>
-  worst(planeShape(plane), ({ loosest }) => loosest);
+  worst(planeSlack(plane), ({ loosest }) => loosest);
 export const wedgeTightens = (plane: Elevation): number | undefined =>
-  worst(planeShape(plane), ({ tightest }) => (tightest === undefined ? undefined : -tightest));
+  worst(planeSlack(plane), ({ tightest }) => (tightest === undefined ? undefined : -tightest));
 
 /**
  * What opens over an untouched wedge at the loosest of the year, along the thrust, against the sag that the clamp wanted gives
  * the pin: beyond it the wedge is loose. mm; undefined where either is not known.
  */
 export function wedgeHoldOfYear(plane: Elevation): { readonly opens: number; readonly sag: number } | undefined {
-  const sag = planePinStrength(plane).fine.sag?.total;
+  const sag = planePinStrength(plane, "fine").sag?.total;
   const slack = wedgeLoosens(plane);
   if (sag === undefined || slack === undefined) return undefined;
   return { opens: slack * cosDeg(plane.design.wedge.angle), sag };
@@ -88,7 +108,7 @@ export function wedgeHoldOfYear(plane: Elevation): { readonly opens: number; rea
 export const yearlyCup = (plane: Elevation, key: "soleCup" | "bedCup"): number | undefined =>
   worst(planeShape(plane), (shape) => (shape[key] === undefined ? undefined : Math.abs(shape[key])));
 
-function worst({ driest, dampest }: YearShape, of: (shape: SeasonShape) => number | undefined): number | undefined {
+function worst<T>({ driest, dampest }: DriestAndDampest<T>, of: (season: T) => number | undefined): number | undefined {
   const [dry, damp] = [of(driest), of(dampest)];
   return dry === undefined || damp === undefined ? undefined : Math.max(0, dry, damp);
 }
@@ -99,7 +119,7 @@ function worst({ driest, dampest }: YearShape, of: (shape: SeasonShape) => numbe
  */
 export function clampThroughYear(plane: Elevation): { readonly least: number; readonly most: number } | undefined {
   const { clamp } = planeHold(plane).fine;
-  const sag = planePinStrength(plane).fine.sag?.total;
+  const sag = planePinStrength(plane, "fine").sag?.total;
   const [loosens, tightens] = [wedgeLoosens(plane), wedgeTightens(plane)];
   if (sag === undefined || loosens === undefined || tightens === undefined || !(sag > 0)) return undefined;
   const perMm = (clamp / sag) * cosDeg(plane.design.wedge.angle);

@@ -71,28 +71,28 @@ export interface Seasons {
   readonly driest: Season;
   readonly planned: Season;
   readonly dampest: Season;
-  readonly clearance: ClearanceToPlan;
+  readonly clearance: () => ClearanceToPlan;
   /** False where a moisture lies outside what the equation used was published for. */
   readonly valid: boolean;
 }
 
 /** @see plane geometry: Seasons */
 export function seasons(input: SeasonsInput): Seasons {
-  const laws = lawsOf(input);
   const { driest, dampest } = moistureRange(input);
+  const laws = lawsOf(input, [driest, input.planned, dampest]);
   return {
     driest: seasonAt(input, laws, driest),
     planned: seasonAt(input, laws, input.planned),
     dampest: seasonAt(input, laws, dampest),
-    clearance: clearanceToPlan(input, laws, [driest, input.planned, dampest]),
+    clearance: () => clearanceToPlan(input, laws, [driest, input.planned, dampest]),
     valid: Object.values(laws).every((law) => law?.valid !== false),
   };
 }
 
 /** The year from its driest to its dampest moisture in even steps, for plotting. @param points 2 or more */
 export function seasonSeries(input: SeasonsInput, points = 25): Season[] {
-  const laws = lawsOf(input);
   const { driest, dampest } = moistureRange(input);
+  const laws = lawsOf(input, [driest, input.planned, dampest]);
   const step = (dampest - driest) / (points - 1);
   return Array.from({ length: points }, (_, i) =>
     seasonAt(input, laws, i === points - 1 ? dampest : driest + i * step),
@@ -107,9 +107,8 @@ export const moistureRange = ({ driest, dampest }: Pick<SeasonsInput, "driest" |
 
 type Laws = Readonly<Record<keyof SeasonMovement, MovementLaw | undefined>>;
 
-function lawsOf(input: SeasonsInput): Laws {
-  const { driest, dampest } = moistureRange(input);
-  const law = (key: keyof SeasonMovement) => movementLaw(input.movement[key], [driest, input.planned, dampest]);
+function lawsOf({ movement }: SeasonsInput, moistures: readonly number[]): Laws {
+  const law = (key: keyof SeasonMovement) => movementLaw(movement[key], moistures);
   return {
     bodyWidth: law("bodyWidth"),
     bodyHeight: law("bodyHeight"),

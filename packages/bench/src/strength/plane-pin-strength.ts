@@ -3,18 +3,11 @@ import type { Elevation } from "@lamplane/parameters/elevation";
 import { memoizeByPlane, pinLengths } from "@lamplane/parameters/elevation";
 import { speciesFor } from "../plane-woods.ts";
 import { thrustToGrain } from "./bearing.ts";
-import type { Hold } from "./friction-hold.ts";
 import { type CheekWood, type PinLoad, type PinStrength, type PinWood, pinStrength } from "./pin-strength.ts";
 import { planeHold } from "./plane-hold.ts";
 
-export interface PlanePinStrength {
-  /** Under the clamp wanted in a fine shaving and in a catch, at the frictions as given. */
-  readonly fine: PinStrength;
-  readonly inCatch: PinStrength;
-  /** The same at the lowest frictions, where more clamp is wanted. */
-  readonly fineAtLowest: PinStrength;
-  readonly inCatchAtLowest: PinStrength;
-}
+/** The clamp wanted in a fine shaving and in a catch, at the frictions as given and at the lowest, where more is wanted. */
+export type LoadCase = "fine" | "inCatch" | "fineAtLowest" | "inCatchAtLowest";
 
 /** The six ways in which the wedge may be too much for the wood. */
 export const WEAK_PLACES = [
@@ -27,21 +20,23 @@ export const WEAK_PLACES = [
 ] as const;
 export type WeakPlace = (typeof WEAK_PLACES)[number];
 
+const strengthUnder = (load: LoadCase) =>
+  memoizeByPlane((plane) =>
+    pinStrength(pinLoad(plane, planeHold(plane)[load].clamp), pinWood(plane), cheekWood(plane)),
+  );
+
+const UNDER: Readonly<Record<LoadCase, (plane: Elevation) => PinStrength>> = {
+  fine: strengthUnder("fine"),
+  inCatch: strengthUnder("inCatch"),
+  fineAtLowest: strengthUnder("fineAtLowest"),
+  inCatchAtLowest: strengthUnder("inCatchAtLowest"),
+};
+
 /**
- * Every margin of the pin; one whose strength the tables lack, or whose wood they do not know, has no factor.
+ * Every margin of the pin under a load; one whose strength the tables lack, or whose wood they do not know, has no factor.
  * @see plane geometry: Strength
  */
-export const planePinStrength = memoizeByPlane((plane): PlanePinStrength => {
-  const hold = planeHold(plane);
-  const woods = [pinWood(plane), cheekWood(plane)] as const;
-  const under = ({ clamp }: Hold) => pinStrength(pinLoad(plane, clamp), ...woods);
-  return {
-    fine: under(hold.fine),
-    inCatch: under(hold.inCatch),
-    fineAtLowest: under(hold.fineAtLowest),
-    inCatchAtLowest: under(hold.inCatchAtLowest),
-  };
-});
+export const planePinStrength = (plane: Elevation, load: LoadCase): PinStrength => UNDER[load](plane);
 
 /** The place with the smallest factor of those that are known; undefined where none is. */
 export function weakestPlace(
@@ -56,7 +51,7 @@ export function weakestPlace(
 
 /** Smallest factor over the load of a catch; undefined where none is known. */
 export const smallestFactorInCatch = (plane: Elevation): number | undefined =>
-  weakestPlace(planePinStrength(plane).inCatch)?.factor;
+  weakestPlace(planePinStrength(plane, "inCatch"))?.factor;
 
 /** The wedge presses with its width, and its thrust stands square off the pin's flat. */
 function pinLoad(plane: Elevation, clamp: number): PinLoad {

@@ -69,7 +69,7 @@ export const BOARDS = {
   ),
   heart: "heart side",
   bark: "bark side",
-  end: "end of the board",
+  end: "end",
   drawing: sentence(
     ({ scale }: { scale: string }) => `Its wide face above, its edge below; cuts in the order of sawing (${scale})`,
     {
@@ -81,6 +81,9 @@ export const BOARDS = {
   paper: "boards",
   partHead: ["", "part", "as sawn", "rings to sole"],
   mark: "Mark the heart side on the board and on each part as it comes off.",
+  short:
+    "Where a crosscut comes before a rip, the pieces are short: rip them by hand or on a bandsaw with a push stick, not on a circular saw, unless its manual allows the length.",
+  leftEdge: "left edge",
   waste: sentence(({ waste }: { waste: string }) => `Waste ${waste} of the boards used.`, { waste: "38 %" }),
   bound: sentence(
     ({ price, least, gap }: { price: string; least: string; gap: string | undefined }) =>

@@ -51,6 +51,8 @@ export const CLASS_SHEET = {
   setUps: "Set-ups of the day, in the order of the work",
   order: "Work the pages in order. Tick each plane as it is cut.",
   cutList: "Cut list over all boards",
+  fromBoards:
+    "Saw by this sheet: the billet and the fences on each plane's own papers are for wood of its own. Write the plane's number on each part. Draw the matching marks over core and cheeks of a plane, laid side by side as they lay in the board, before they are milled.",
 } as const;
 
 const planesText = (planes: readonly number[]): string =>
@@ -64,7 +66,7 @@ export const SHARED_WORDS = {
     ({ value, planes }: { value: string; planes: readonly number[] }) => `  ${value}: ${planesText(planes)}`,
     { value: "49.7 mm", planes: [3, 7, 8] },
   ),
-  noWidths: "No core is left to mill.",
+  noWidths: "Every core is milled.",
   shared: sentence(
     ({ name, value, planes }: { name: string; value: string; planes: readonly number[] }) =>
       `${name}: ${value} for ${planesText(planes)}`,

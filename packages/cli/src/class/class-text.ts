@@ -2,7 +2,7 @@
 import { dirname } from "node:path";
 import { classBoardsText } from "@lamplane/bench/boards";
 import { type ClassSetups, setupLines } from "@lamplane/bench/class";
-import { formatParameter } from "@lamplane/parameters/design";
+import { formatParameter, valueAt } from "@lamplane/parameters/design";
 import type { FileChange } from "@lamplane/parameters/roster";
 import { type Design, isListName } from "@lamplane/parameters/table";
 import { formatLength } from "@lamplane/parameters/units";
@@ -20,6 +20,8 @@ export interface PlaneReport {
   readonly file: string;
   readonly faults: readonly string[];
   readonly changes: readonly FileChange[];
+  /** Sizes of the iron that other rows have and this one has not: the base's are taken. */
+  readonly fromBase?: readonly string[];
   /** As its file has it now; absent where there are faults. */
   readonly design?: Design;
   /** Its place among the planes without faults. */
@@ -53,6 +55,7 @@ export function classText(report: ClassReport): string {
     "",
     alignColumns([[...CLASS.columns], ...reports.map((each, i) => planeRow(each, i + 1, report))]),
     ...renamedLines(reports),
+    ...fromBaseLines(reports),
     ...troubleLines(reports),
     ...changeLines(reports),
     ...(report.boards ? ["", classBoardsText(report.boards.sheet, report.boards.layout)] : []),
@@ -95,6 +98,18 @@ function planeRow(each: PlaneReport, number: number, report: ClassReport): strin
 function renamedLines(reports: readonly PlaneReport[]): string[] {
   const lines = reports.flatMap(({ name, written, faults }) =>
     written === undefined || faults.length > 0 ? [] : [CLASS.renamed({ name, written })],
+  );
+  return lines.length === 0 ? [] : ["", ...lines];
+}
+
+function fromBaseLines(reports: readonly PlaneReport[]): string[] {
+  const lines = reports.flatMap(({ name, design, fromBase = [] }) =>
+    design === undefined
+      ? []
+      : fromBase.map((path) => {
+          const value = formatParameter(path, valueAt(design, path) as number, design);
+          return CLASS.fromBase({ name, path, value });
+        }),
   );
   return lines.length === 0 ? [] : ["", ...lines];
 }

@@ -74,7 +74,10 @@ async function buildClass(
         if (io.showsProgress)
           io.err(done === designs.length ? "\r\u001b[K" : `\r\u001b[K${CLASS.progress({ done, of: designs.length })}`);
       });
-  const reports = reportsOf(planes, sound, written, outcomes);
+  const reports = reportsOf(planes, sound, written, outcomes).map((report, i) => ({
+    ...report,
+    fromBase: ironOfTheBase(roster.planes, i),
+  }));
   const numbers = sound.map((plane) => planes.indexOf(plane) + 1);
   const name = basename(file, extname(file));
   const { classBoards } = await import("@lamplane/sheets");
@@ -123,6 +126,14 @@ function reportsOf(
     const outcome = outcomes[i];
     return { name, written, file, faults, changes, design: design!, sound: i, ...(outcome ? { outcome } : {}) };
   });
+}
+
+const IRON = ["iron.width", "iron.thickness"];
+
+/** Sizes of the iron that other rows have and this one has not. */
+function ironOfTheBase(rows: LoadedRoster["planes"], i: number): string[] {
+  const has = (row: (typeof rows)[number], path: string) => row.values.some((value) => value.path === path);
+  return IRON.filter((path) => rows.some((row) => has(row, path)) && !has(rows[i]!, path));
 }
 
 function exitOf(reports: readonly PlaneReport[]): Exit {

@@ -1,7 +1,7 @@
 // One design of a sweep as a line of the table: its values, the figures chosen, and what stops it or warns of it.
 
-import { asBuiltPlane, figuresAsBuilt } from "@lamplane/bench";
-import { checkWithoutCures } from "@lamplane/bench/checks";
+import { asBuiltPlane, figureAsBuilt } from "@lamplane/bench";
+import { findingCodes } from "@lamplane/bench/checks";
 import { csvLine } from "@lamplane/export/csv";
 import { withValue } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
@@ -32,16 +32,10 @@ function computeSweepLine({ design, variations, figures }: Sweep, index: number)
   const values = variationValues(variations, index);
   const varied = variations.reduce((d, { path }, k) => withValue(d, path, values[k]!), design);
   const plane = asBuiltPlane(varied);
-  const known = new Map(figuresAsBuilt(varied, plane, figures).map(({ key, value }) => [key, value]));
-  const findings = checkWithoutCures(plane);
-  const codes = (severity: string) =>
-    findings
-      .filter((finding) => finding.severity === severity)
-      .map(({ code }) => code)
-      .join(" ");
+  const { stops, warnings } = findingCodes(plane);
   const cells = figures.map((key) => {
-    const value = known.get(key);
+    const value = figureAsBuilt(varied, plane, key);
     return value === undefined ? "" : formatDecimal(value, DECIMALS);
   });
-  return csvLine([...values.map(String), ...cells, codes("stop"), codes("warning")]);
+  return csvLine([...values.map(String), ...cells, stops.join(" "), warnings.join(" ")]);
 }

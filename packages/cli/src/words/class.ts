@@ -60,6 +60,11 @@ export const CLASS = {
     ({ name, written }: { name: string; written: string }) => `"${written}" is ${name} in files and on sheets.`,
     { name: "Anna-Berg", written: "Anna Berg" },
   ),
+  fromBase: sentence(
+    ({ name, path, value }: Record<"name" | "path" | "value", string>) =>
+      `${name}: no ${path} in the roster; the base's ${value} is taken.`,
+    { name: "ben", path: "iron.width", value: "48 mm" },
+  ),
   foreign: "there is something that is no sheet of a class",
   foreignRemedy: "it was left as it is; move it away or choose another folder",
   progress: sentence(({ done, of }: { done: number; of: number }) => `${done} of ${countText(of, "pack")}`, {

@@ -68,15 +68,16 @@ export const withWords = <Rows extends Readonly<Record<string, FigureFormula>>>(
     Object.entries(rows).map(([key, row]) => [key, { name: words[key]![0], help: words[key]![1], ...row }]),
   ) as { readonly [Key in keyof Rows]: Rows[Key] & FigureRow };
 
-/** The figures of an elevation by these rows, in their order; what is undefined is left out. @param keys those wanted, all without it */
-export const evaluateFigures = (
-  rows: Readonly<Record<string, FigureRow>>,
-  e: Elevation,
-  keys?: readonly string[],
-): Figure[] =>
-  Object.entries(rows).flatMap(([key, { of, name, unit, formula, help, source }]) => {
-    if (keys && !keys.includes(key)) return [];
-    const value = of(e);
-    const exact = value !== undefined && Math.abs(value) < EPSILON ** 2 ? 0 : value;
-    return exact === undefined ? [] : [{ key, name, value: exact, unit, formula, help, source }];
+/** The figures of an elevation by these rows, in their order; what is undefined is left out. */
+export const evaluateFigures = (rows: Readonly<Record<string, FigureRow>>, e: Elevation): Figure[] =>
+  Object.entries(rows).flatMap(([key, row]) => {
+    const value = evaluateFigure(row, e);
+    const { name, unit, formula, help, source } = row;
+    return value === undefined ? [] : [{ key, name, value, unit, formula, help, source }];
   });
+
+/** The value of one figure, without the noise of a sum that comes to nothing; undefined where the design has no such thing. */
+export function evaluateFigure({ of }: FigureFormula, e: Elevation): number | undefined {
+  const value = of(e);
+  return value !== undefined && Math.abs(value) < EPSILON ** 2 ? 0 : value;
+}

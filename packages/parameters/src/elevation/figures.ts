@@ -189,7 +189,7 @@ export const figureRow = (key: string): FigureRow | undefined =>
   Object.hasOwn(FIGURES, key) ? FIGURES[key as FigureKey] : undefined;
 
 /** All figures of an elevation, in the order of the work. */
-export const elevationFigures = (e: Elevation, keys?: readonly string[]): Figure[] => evaluateFigures(FIGURES, e, keys);
+export const elevationFigures = (e: Elevation): Figure[] => evaluateFigures(FIGURES, e);
 
 /** One figure by its key; undefined where the design has no such thing. */
 export const figureValue = (e: Elevation, key: FigureKey): number | undefined =>

@@ -13,6 +13,7 @@ export {
 } from "./blocks.ts";
 export { type Elevation, elevation, frameOf, type Points } from "./elevation.ts";
 export {
+  evaluateFigure,
   evaluateFigures,
   type Figure,
   type FigureFormula,
@@ -62,7 +63,7 @@ export {
   layerThickness,
   type RecessLayers,
 } from "./layers.ts";
-export { memoizeByPlane } from "./memoize.ts";
+export { memoizeByDesign, memoizeByPlane } from "./memoize.ts";
 export { type MouthSides, mouthGrowth, mouthGrowthAt, mouthOpeningAt, removalForOpening } from "./mouth-opening.ts";
 export {
   ROOM_WANTED,

@@ -2,10 +2,8 @@
 
 import {
   cosDeg,
-  distance,
+  distanceAlongRay,
   distanceToChain,
-  FAR,
-  intersections,
   line,
   type Point,
   point,
@@ -18,7 +16,7 @@ import type { Frame } from "./frame.ts";
 import { pinFits, pinSizesToTry, type SizedDesign } from "./pin-size.ts";
 import { fullHeightRadius, isCurvePossible, type Ramp, rampAtOpening, rampShape } from "./ramp.ts";
 import { distanceToRamp } from "./ramp-formulas.ts";
-import { type PinPosition, pinHalfCover, pinHole, pinPosition } from "./stack.ts";
+import { type PinPosition, pinHalfCover, pinHoleRadius, pinPositions } from "./stack.ts";
 
 /** Room between pin and ramp in which fingers reach a jammed shaving, mm (common practice, no published source). */
 export const ROOM_WANTED = 16;
@@ -47,37 +45,43 @@ export interface PinContext {
   readonly wedgeLength: number;
 }
 
-export function pinMargins(
+/** The margins of a design's pin, wherever it stands. */
+function marginsAround(
   design: SizedDesign,
   { frame, top, wedgeLength }: PinContext,
   ramp: Ramp,
-  pin: PinPosition,
-): PinMargins {
-  const hole = pinHole(design, pin.centre).radius;
+): (pin: PinPosition) => PinMargins {
+  const hole = pinHoleRadius(design);
   const covered = pinHalfCover(design);
-  const thrust = thrustLength(design, pin.centre, top, frame);
-  return {
-    roomToRamp: distanceToRamp(ramp, pin.centre) - design.pin.diameter / 2,
-    // Where no wood is met in the line of the thrust, the point lies above the top.
-    woodOverHole: distanceToChain(pin.centre, top) * (thrust > 0 ? 1 : -1) - hole,
-    shearOut: thrust - hole,
-    wedgeBelow: pin.contactS - covered - design.wedge.tipFromEdge,
-    wedgeAbove: design.wedge.tipFromEdge + wedgeLength - pin.contactS - covered,
+  const thrustLength = thrustLengths(design, top, frame);
+  const { tipFromEdge } = design.wedge;
+  return ({ centre, contactS }) => {
+    const thrust = thrustLength(centre);
+    return {
+      roomToRamp: distanceToRamp(ramp, centre) - design.pin.diameter / 2,
+      // Where no wood is met in the line of the thrust, the point lies above the top.
+      woodOverHole: distanceToChain(centre, top) * (thrust > 0 ? 1 : -1) - hole,
+      shearOut: thrust - hole,
+      wedgeBelow: contactS - covered - tipFromEdge,
+      wedgeAbove: tipFromEdge + wedgeLength - contactS - covered,
+    };
   };
 }
 
 /**
- * From a point in the line of the wedge's thrust, square off its upper side, to the nearest edge of the finished cheek: its
+ * From any point in the line of the wedge's thrust, square off its upper side, to the nearest edge of the finished cheek: its
  * top, or its toe's end; 0 where the point already lies outside and no wood is met.
  */
-function thrustLength({ wedge }: Design, p: Point, top: readonly Segment[], { faceAngle }: Frame): number {
+function thrustLengths({ wedge }: Design, top: readonly Segment[], { faceAngle }: Frame): (p: Point) => number {
   const slope = faceAngle + wedge.angle;
-  const thrust = line(p, point(p.x - sinDeg(slope) * FAR, p.y + cosDeg(slope) * FAR));
+  const thrust = point(-sinDeg(slope), cosDeg(slope));
   const toe = top.at(-1)!.to;
-  let nearest = Infinity;
-  for (const edge of [...top, line(toe, point(toe.x, 0))])
-    for (const { at } of intersections(thrust, edge)) nearest = Math.min(nearest, distance(p, at));
-  return nearest < Infinity ? nearest : 0;
+  const edges = [...top, line(toe, point(toe.x, 0))];
+  return (p) => {
+    let nearest = Infinity;
+    for (const edge of edges) nearest = Math.min(nearest, distanceAlongRay(p, thrust, edge));
+    return nearest < Infinity ? nearest : 0;
+  };
 }
 
 /** The smallest of the margins, each as a share of what is wanted of it; 1 is just enough. */
@@ -111,7 +115,7 @@ export function placePinAndRamp(design: Design, around: PinContext): PlacedPin {
 
 function placePin(design: SizedDesign, around: PinContext): PlacedPin {
   const { pin, ramp } = placeSizedPin(design, around);
-  return { sized: design, pin, margins: pinMargins(design, around, ramp, pin), ramp };
+  return { sized: design, pin, margins: marginsAround(design, around, ramp)(pin), ramp };
 }
 
 function placeSizedPin(design: SizedDesign, around: PinContext): { pin: PinPosition; ramp: Ramp } {
@@ -120,15 +124,16 @@ function placeSizedPin(design: SizedDesign, around: PinContext): { pin: PinPosit
   const given = design.ramp.radius === "auto" ? undefined : design.ramp.radius;
   const tightest = rampOf(given ?? TABLE.ramp.radius.min);
   const height = design.pin.height === "auto" ? solvePinHeight(design, around, tightest) : design.pin.height;
-  const pin = pinPosition(design, frame, height);
+  const pin = pinPositions(design, frame)(height);
   if (given !== undefined || rampShape(design) === "straight") return { pin, ramp: tightest };
   return { pin, ramp: rampOf(solveRadius(design, rampOf, pin)) };
 }
 
 /** Every margin is concave or monotone in the height, so their minimum has one peak: golden section finds it. */
 function solvePinHeight(design: SizedDesign, around: PinContext, ramp: Ramp): number {
-  const share = (height: number) =>
-    smallestMarginShare(design, pinMargins(design, around, ramp, pinPosition(design, around.frame, height)));
+  const marginsOf = marginsAround(design, around, ramp);
+  const positionAt = pinPositions(design, around.frame);
+  const share = (height: number) => smallestMarginShare(design, marginsOf(positionAt(height)));
   const { min } = TABLE.pin.height;
   return roundToNanometre(maximizeUnimodal(share, min, Math.max(design.body.height, min + 1)));
 }

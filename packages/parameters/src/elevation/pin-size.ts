@@ -3,7 +3,7 @@
 import { type Design, TABLE } from "../table/index.ts";
 import { toMillimetres } from "../units.ts";
 import type { PinMargins } from "./pin-placement.ts";
-import { type PinPosition, pinAxisOffset, pinHole } from "./stack.ts";
+import { type PinPosition, pinAxisOffset, pinHoleRadius } from "./stack.ts";
 
 /** mm. */
 export interface PinSize {
@@ -76,7 +76,7 @@ export const roomOverHump = (design: Design, size: PinSize, pin: Pick<PinPositio
 
 /** Whether a pin of this size, in its place, leaves as much round it as it needs. */
 export function pinFits(design: SizedDesign, pin: PinPosition, margins: PinMargins): boolean {
-  const wood = Math.min(margins.woodOverHole, margins.shearOut, pin.centre.y - pinHole(design, pin.centre).radius);
+  const wood = Math.min(margins.woodOverHole, margins.shearOut, pin.centre.y - pinHoleRadius(design));
   return (
     wood >= PIN_LIMITS.woodRoundHole &&
     margins.roomToRamp >= PIN_LIMITS.roomToRamp &&

@@ -3,6 +3,7 @@
 import {
   type Circle,
   cosDeg,
+  distanceAlongRay,
   type Line,
   line,
   type Outline,
@@ -11,11 +12,10 @@ import {
   polygon,
   type Segment,
   sinDeg,
-  splitAtIntersection,
   tanDeg,
 } from "@lamplane/geometry";
 import type { Design } from "../table/index.ts";
-import { bedToPlane, type Frame, ironToPlane, planeToIron } from "./frame.ts";
+import { bedToPlane, type Frame, ironToPlane } from "./frame.ts";
 import { bevelToBack, ironTaper } from "./iron-taper.ts";
 import type { PinSize, SizedDesign } from "./pin-size.ts";
 
@@ -40,20 +40,26 @@ export interface PinPosition {
   readonly contactS: number;
 }
 
-/** @see plane geometry: s·sin φ + v(s)·cos φ = pinY, linear in s; φ the face's angle. */
-export function pinPosition(design: SizedDesign, frame: Frame, height: number): PinPosition {
+/**
+ * Where the pin's axis stands at any height over the trued sole.
+ * @see plane geometry: s·sin φ + v(s)·cos φ = pinY, linear in s; φ the face's angle.
+ */
+export function pinPositions(design: SizedDesign, frame: Frame): (height: number) => PinPosition {
   const { wedge, capIron } = design;
   const [sinF, cosF, tanW] = [sinDeg(frame.faceAngle), cosDeg(frame.faceAngle), tanDeg(wedge.angle)];
   const offset = pinAxisOffset(design.pin);
   const atEdge = capIron.thickness + wedge.tip - wedge.tipFromEdge * tanW + offset / cosDeg(wedge.angle);
-  const s = (height - atEdge * cosF) / (sinF + tanW * cosF);
-  const v = atEdge + s * tanW;
-  return {
-    centre: point(ironToPlane(frame, s, v).x, height),
-    s,
-    v,
-    wedgeThere: wedgeThickness(design, s),
-    contactS: s + offset * sinDeg(wedge.angle),
+  const toContact = offset * sinDeg(wedge.angle);
+  return (height) => {
+    const s = (height - atEdge * cosF) / (sinF + tanW * cosF);
+    const v = atEdge + s * tanW;
+    return {
+      centre: point(frame.mouthX + s * cosF - v * sinF, height),
+      s,
+      v,
+      wedgeThere: wedgeThickness(design, s),
+      contactS: s + toContact,
+    };
   };
 }
 
@@ -69,10 +75,10 @@ export function wedgeLength(design: Design, frame: Frame, top: readonly Segment[
 
 /** s at which the line v off the face and parallel to it comes out of the top; by the full height where it misses. mm. */
 export function faceLineTopS({ body: { height } }: Design, frame: Frame, top: readonly Segment[], v: number): number {
-  const { faceAngle } = frame;
-  const far = (2 * height) / sinDeg(faceAngle) + Math.abs(v);
-  const met = splitAtIntersection([line(ironToPlane(frame, 0, v), ironToPlane(frame, far, v))], top);
-  return met ? planeToIron(frame, met.at).s : (height - v * cosDeg(faceAngle)) / sinDeg(faceAngle);
+  const [cosF, sinF] = [cosDeg(frame.faceAngle), sinDeg(frame.faceAngle)];
+  const from = ironToPlane(frame, 0, v);
+  const s = Math.min(...top.map((edge) => distanceAlongRay(from, point(cosF, sinF), edge)));
+  return s < Infinity ? s : (height - v * cosF) / sinF;
 }
 
 /** The same of a line parallel to the bed, v counted square to the bed from the cutting edge. mm. */
@@ -141,7 +147,6 @@ export function ironCorners(design: Design, { thickness }: Pick<Frame, "thicknes
 }
 
 /** Round hole in each cheek for a tenon: the tenon and its clearance. */
-export const pinHole = ({ pin }: SizedDesign, centre: Point): Circle => ({
-  centre,
-  radius: (pin.tenon + pin.tenonClearance) / 2,
-});
+export const pinHole = (design: SizedDesign, centre: Point): Circle => ({ centre, radius: pinHoleRadius(design) });
+
+export const pinHoleRadius = ({ pin }: SizedDesign): number => (pin.tenon + pin.tenonClearance) / 2;

@@ -2,6 +2,8 @@
 
 import {
   BENCH_TOLERANCE,
+  type Circle,
+  distance,
   distanceToSegment,
   line,
   type Point,
@@ -54,38 +56,41 @@ export function rampToTop({ design, ramp, topChain }: Pick<ThroatSides, "design"
 export function throatSeries(sides: ThroatSides): ThroatWidth[] {
   const { design, frame, pin, pinSize } = sides;
   const chain = rampToTop(sides);
-  const total = chain.reduce((sum, s) => sum + segmentLength(s), 0);
+  const lengths = chain.map(segmentLength);
+  const total = lengths.reduce((sum, length) => sum + length, 0);
   const inPlace = (p: Point) => ironToPlane(frame, p.x, p.y);
   const stackDownwards = stackSurface(design, sides.wedgeLength)
     .map(({ part, line: { from, to } }) => ({ part, line: line(inPlace(from), inPlace(to)) }))
     .reverse();
+  const pinCircle = { centre: pin.centre, radius: pinSize.diameter / 2 };
   return Array.from({ length: STATIONS + 1 }, (_, i) => {
     const along = (total * i) / STATIONS;
-    const at = pointAtLength(chain, along);
-    return { along, at, ...nearestNeighbour(at, stackDownwards, { centre: pin.centre, radius: pinSize.diameter / 2 }) };
+    return throatWidth(along, pointAtLength(chain, lengths, along), stackDownwards, pinCircle);
   });
 }
 
-function nearestNeighbour(
+function throatWidth(
+  along: number,
   at: Point,
   stackDownwards: readonly { readonly part: StackPart; readonly line: Segment }[],
-  pin: { readonly centre: Point; readonly radius: number },
-): Pick<ThroatWidth, "width" | "nearest"> {
+  pin: Circle,
+): ThroatWidth {
   let nearest: ThroatNeighbour = "pin";
-  let width = Math.hypot(at.x - pin.centre.x, at.y - pin.centre.y) - pin.radius;
+  let width = distance(at, pin.centre) - pin.radius;
   // Where two are as near, the lower one on the iron is named: a shaving meets it first.
   for (const { part, line } of stackDownwards) {
     const toPart = distanceToSegment(at, line);
     if (toPart <= width) [nearest, width] = [part, toPart];
   }
-  return { width, nearest };
+  return { along, at, width, nearest };
 }
 
-function pointAtLength(chain: readonly Segment[], along: number): Point {
+/** The point of a chain so far along it. @param lengths of its segments, mm */
+function pointAtLength(chain: readonly Segment[], lengths: readonly number[], along: number): Point {
   let left = along;
-  for (const segment of chain) {
-    const length = segmentLength(segment);
-    if (left <= length) return pointAlong(segment, left / length);
+  for (let i = 0; i < chain.length; i++) {
+    const length = lengths[i]!;
+    if (left <= length) return pointAlong(chain[i]!, left / length);
     left -= length;
   }
   return chain.at(-1)?.to ?? point(0, 0);

@@ -8,7 +8,7 @@ import type { Design } from "../table/index.ts";
 import { formatLength } from "../units.ts";
 import { CRADLE, JIG } from "../words/jigs.ts";
 import { areaAndCentroid, corneredOutline, windowOutline } from "./cornered-outline.ts";
-import type { JigResult, Pose } from "./jig.ts";
+import type { JigPlan, JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 import { plateOf, plateTotal } from "./plate.ts";
 import { cornerRelief } from "./relief.ts";
@@ -84,48 +84,40 @@ export function bedCradle(plane: Elevation): JigResult {
     { at: soleEnd },
     { at: underSole, round: 2 },
   ]);
-  const open = () =>
-    windowOutline([point(underSole.x, base), point(corner.x, base), corner, soleEnd, underSole], (side) =>
-      side === 0 ? baseOf(design) : side === 2 ? 9 : side === 1 ? 4 : 8,
-    );
   const most = widths.core - NARROWER;
   const thick = Math.min(WIDEST, most);
+  const block = { boundary, thickness: thick, risers: [] };
   const plateRange = { least: Math.min(NARROWEST, thick), best: thick, most };
-  const sheet = plateOf(plateRange, design);
-  const narrower = (by: number) => formatLength(widths.core - by, design);
-  const fromSheet = sheet ? ` ${CRADLE.fromSheet({ narrower: narrower(plateTotal(sheet)) })}` : "";
-  const angle = degreesText(frame.bedAngle);
-  return {
-    plan: {
-      name: "bed-cradle",
+  const form = { name: "bed-cradle", bodies: [block], plateRange } as const;
+  const plan = (): JigPlan => {
+    const sheet = plateOf(plateRange, design);
+    const narrower = (by: number) => formatLength(widths.core - by, design);
+    const fromSheet = sheet ? ` ${CRADLE.fromSheet({ narrower: narrower(plateTotal(sheet)) })}` : "";
+    const angle = degreesText(frame.bedAngle);
+    const letters = point((underSole.x + behindHeel.x) / 2, base + baseOf(design) / 2);
+    const window = [point(underSole.x, base), point(corner.x, base), corner, soleEnd, underSole];
+    return {
+      ...form,
       title: CRADLE.title({ angle }),
       bodies: [
         {
-          boundary,
+          ...block,
           holes: [],
-          thickness: thick,
-          risers: [],
-          get lightening() {
-            return open();
-          },
-          labels: [
-            nameLabel([`CRADLE ${angle}`], design, point((underSole.x + behindHeel.x) / 2, base + baseOf(design) / 2)),
-          ],
+          lightening: windowOutline(window, (side) => [baseOf(design), 4, 9][side] ?? 8),
+          labels: [nameLabel([`CRADLE ${angle}`], design, letters)],
           pose: cradlePose(plane, thick),
         },
       ],
-      get drawing() {
-        return {
-          title: "bed-cradle",
-          entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
-        };
+      drawing: {
+        title: "bed-cradle",
+        entries: [cutEntry(boundary), noteEntry(`cradle ${angle}, ${design.name}`, point(underSole.x + 4, base + 4))],
       },
-      plateRange,
       registersAgainst: CRADLE.against,
       use: CRADLE.use({ narrower: narrower(thick) }) + fromSheet,
       printed: JIG.layered({ thick: formatLength(thick, design) }),
-    },
+    };
   };
+  return { form, plan };
 }
 
 function cradlePose({ frame }: Elevation, thick: number): Pose {

@@ -4,7 +4,7 @@ import { circleOutline, type Point, point } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.ts";
 import { FIT_TEST, JIG } from "../words/jigs.ts";
-import type { JigResult } from "./jig.ts";
+import type { JigPlan, JigResult } from "./jig.ts";
 import { boxOutline, nameLabel, plainLabel } from "./lines.ts";
 
 /** Clearances all round that are tried, mm. */
@@ -31,20 +31,20 @@ export function fitTest(plane: Elevation): JigResult {
   const shank = fitTestShank(plane);
   const middleY = LETTERS + shank / 2 + 0.5;
   const high = middleY + shank / 2 + 0.5 + LETTERS;
-  const first = (FIT_TEST_LENGTH - (TRIED.length - 1) * PITCH) / 2;
-  const middles = TRIED.map((_, i): Point => point(first + i * PITCH, middleY));
-  return {
-    plan: {
-      name: "fit-test",
+  const block = { boundary: boxOutline(0, 0, FIT_TEST_LENGTH, high), thickness: THICK, risers: [] };
+  const form = { name: "fit-test", bodies: [block] } as const;
+  const plan = (): JigPlan => {
+    const first = (FIT_TEST_LENGTH - (TRIED.length - 1) * PITCH) / 2;
+    const middles = TRIED.map((_, i): Point => point(first + i * PITCH, middleY));
+    return {
+      ...form,
       title: FIT_TEST.title({ shank: formatDrill(shank, design) }),
       bodies: [
         {
-          boundary: boxOutline(0, 0, FIT_TEST_LENGTH, high),
+          ...block,
           holes: TRIED.map((clearance, i) => ({
             outline: circleOutline({ centre: middles[i]!, radius: shank / 2 + clearance }),
           })),
-          thickness: THICK,
-          risers: [],
           lightening: [],
           labels: [
             ...TRIED.map((clearance, i) =>
@@ -71,6 +71,7 @@ export function fitTest(plane: Elevation): JigResult {
         long: formatLength(FIT_TEST_LENGTH, design),
       }),
       printed: JIG.flatPrint,
-    },
+    };
   };
+  return { form, plan };
 }

@@ -5,7 +5,7 @@ import { blocksAt } from "../elevation/blocks.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { GAUGE, JIG } from "../words/jigs.ts";
 import { corneredOutline } from "./cornered-outline.ts";
-import type { JigName, JigResult, Pose } from "./jig.ts";
+import type { JigName, JigPlan, JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry, plainLabel } from "./lines.ts";
 import { cornerRelief } from "./relief.ts";
 
@@ -24,11 +24,16 @@ const FROM_SHEET = { least: 8, best: THICK, most: 40 };
 
 /** The gauge for the bed angle. */
 export const bedGauge = (plane: Elevation): JigResult =>
-  gauge(plane, "bed-gauge", "bed", plane.frame.bedAngle, besideBed(plane));
+  gauge(plane, { name: "bed-gauge", what: "bed", angle: plane.frame.bedAngle, pose: besideBed });
 
 /** The gauge for the ramp angle; for a curved ramp that of its wear. */
 export const rampGauge = (plane: Elevation): JigResult =>
-  gauge(plane, "ramp-gauge", plane.ramp.curve ? "wear" : "ramp", plane.ramp.angle, besideRamp(plane));
+  gauge(plane, {
+    name: "ramp-gauge",
+    what: plane.ramp.curve ? "wear" : "ramp",
+    angle: plane.ramp.angle,
+    pose: besideRamp,
+  });
 
 /** Corners from the base's left end: nose, flank at the angle, flank at the complement, nose. */
 export function gaugeOutlineCorners(angle: number): Point[] {
@@ -39,7 +44,14 @@ export function gaugeOutlineCorners(angle: number): Point[] {
   return [point(0, 0), point(rightLow.x, 0), rightLow, rightHigh, left.high, left.low];
 }
 
-function gauge(plane: Elevation, name: JigName, what: string, angle: number, pose: Pose): JigResult {
+interface GaugeOf {
+  readonly name: JigName;
+  readonly what: string;
+  readonly angle: number;
+  readonly pose: (plane: Elevation) => Pose;
+}
+
+function gauge(plane: Elevation, { name, what, angle, pose }: GaugeOf): JigResult {
   const corners = gaugeOutlineCorners(angle);
   const [, foot, rightLow, rightHigh, leftHigh] = corners as [Point, Point, Point, Point, Point, Point];
   const relief = { radius: cornerRelief(plane.design), into: "after" } as const;
@@ -48,43 +60,41 @@ function gauge(plane: Elevation, name: JigName, what: string, angle: number, pos
       at === rightHigh && isInnerCorner(line(rightLow, at), line(at, leftHigh)) ? { at, relief } : { at },
     ),
   );
-  const [own, other] = [degreesText(angle), degreesText(90 - angle)];
-  return {
-    plan: {
-      name,
+  const block = { boundary, thickness: THICK, risers: [] };
+  const form = { name, bodies: [block], plateRange: FROM_SHEET };
+  const plan = (): JigPlan => {
+    const [own, other] = [degreesText(angle), degreesText(90 - angle)];
+    return {
+      ...form,
       title: GAUGE.title({ what: what === "bed" ? "bed" : "ramp", angle: own }),
       bodies: [
         {
-          boundary,
+          ...block,
           holes: [],
-          thickness: THICK,
-          risers: [],
           lightening: [],
           labels: [
             plainLabel(own, point(leftHigh.x * 0.75, leftHigh.y * 0.55), NEAR_FLANK),
             plainLabel(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4), 2 * NEAR_FLANK),
             nameLabel([what], plane.design, point(foot.x / 2, 9)),
           ],
-          pose,
+          pose: pose(plane),
         },
       ],
-      get drawing() {
-        return {
-          title: name,
-          entries: [
-            cutEntry(boundary),
-            noteEntry(`${what} ${own}`, point(leftHigh.x * 0.8, leftHigh.y * 0.5)),
-            noteEntry(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4)),
-            noteEntry(plane.design.name, point(NOSE * 3, NOSE)),
-          ],
-        };
+      drawing: {
+        title: name,
+        entries: [
+          cutEntry(boundary),
+          noteEntry(`${what} ${own}`, point(leftHigh.x * 0.8, leftHigh.y * 0.5)),
+          noteEntry(other, point((rightHigh.x + foot.x) / 2 - 8, rightHigh.y * 0.4)),
+          noteEntry(plane.design.name, point(NOSE * 3, NOSE)),
+        ],
       },
-      plateRange: FROM_SHEET,
       registersAgainst: GAUGE.against({ what, angle: own, fromSquare: other }),
       use: GAUGE.use({ fromSquare: other }),
       printed: JIG.flatPrint,
-    },
+    };
   };
+  return { form, plan };
 }
 
 /** Room between the gauge and the block it is held beside, mm. */

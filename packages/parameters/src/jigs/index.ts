@@ -5,7 +5,7 @@ export { guidePlay, type JigRoom, printedRoom, SHEET_ROOM } from "./clearance.ts
 export { FIT_TEST_LENGTH, fitTestShank, TRIED } from "./fit-test.ts";
 export { gaugeOutlineCorners } from "./gauges.ts";
 export * from "./jig.ts";
-export { jigPlans, omittedJigs, type PrintedSize, printedSize, printerOverhang } from "./jigs.ts";
+export { jigForms, jigPlans, omittedJigs, type PrintedSize, printedSize, printerOverhang } from "./jigs.ts";
 export { type PinGuideLayout, pinGuideLayout } from "./pin-guide.ts";
 export { choosePlate, type PlateChoice, type PlateRange, plateThicknesses, sheetThickness } from "./plate.ts";
 export { clearedBy, cornerRelief, reliefOfCutters } from "./relief.ts";

@@ -46,12 +46,16 @@ export interface JigLabel {
   readonly within?: number;
 }
 
-/** One closed shell: a plate with holes, its thickness along z, printed with the plate's lower face on the table. */
-export interface JigBody {
+/** What the size of a body follows from: its outline, its thickness along z, and what rises from it. */
+export interface JigBlock {
   readonly boundary: Outline;
-  readonly holes: readonly JigHole[];
   readonly thickness: number;
   readonly risers: readonly Riser[];
+}
+
+/** One closed shell: a plate with holes, printed with the plate's lower face on the table. */
+export interface JigBody extends JigBlock {
+  readonly holes: readonly JigHole[];
   /** Left out of the print to save material, where the labels leave room; no part of the drawing, since sawing it saves nothing. */
   readonly lightening: readonly Outline[];
   readonly labels: readonly JigLabel[];
@@ -71,17 +75,22 @@ export const JIG_NAMES = [
 ] as const;
 export type JigName = (typeof JIG_NAMES)[number];
 
-/** A jig of a plane. A sweep checks thousands: what no check reads (drawing, use, lightening) is worked out where it is asked for. */
-export interface JigPlan {
+/** A jig as far as its size follows from it: all that the checks read, of thousands of planes in a sweep. */
+export interface JigForm {
   /** Kebab-case, which is also its file's name. */
   readonly name: JigName;
+  readonly bodies: readonly JigBlock[];
+  /** How thick it may be when it is cut from sheet; only for a jig that can be. */
+  readonly plateRange?: PlateRange;
+}
+
+/** A jig of a plane, with all that it is made and used by. */
+export interface JigPlan extends JigForm {
   readonly title: string;
   /** One closed shell each; more than one only for parts that are screwed together, side by side on the table. */
   readonly bodies: readonly JigBody[];
   /** Only for a jig that can be cut from sheet. */
   readonly drawing?: Drawing;
-  /** How thick it may be when it is cut from sheet. */
-  readonly plateRange?: PlateRange;
   /** Which of the shop's plates it is cut from; absent where the shop names none, or none serves. */
   readonly plate?: PlateChoice;
   readonly registersAgainst: string;
@@ -124,8 +133,8 @@ export interface NoJig {
   readonly edgeHeight?: number;
 }
 
-/** A plan, or why there is none. */
-export type JigResult = { readonly plan: JigPlan } | { readonly none: NoJig };
+/** A jig's form, and its plan once that is asked for; or why there is none. */
+export type JigResult = { readonly form: JigForm; readonly plan: () => JigPlan } | { readonly none: NoJig };
 
 /** Standing at the plane as it is drawn, its lower face at a z of the plane's frame. */
 export const poseAsDrawn = (z: number): Pose => ({

@@ -1,12 +1,12 @@
 // All jigs of a plane: their plans, and those that cannot be made, with the reason.
 
-import { boundsOf, type Point, tessellate } from "@lamplane/geometry";
+import { segmentBounds } from "@lamplane/geometry";
 import type { Elevation } from "../elevation/elevation.ts";
 import { memoizeByPlane } from "../elevation/memoize.ts";
 import { bedCradle } from "./bed-cradle.ts";
 import { fitTest } from "./fit-test.ts";
 import { bedGauge, rampGauge } from "./gauges.ts";
-import type { JigPlan, JigResult, NoJig } from "./jig.ts";
+import type { JigForm, JigPlan, JigResult, NoJig } from "./jig.ts";
 import { pinGuide } from "./pin-guide.ts";
 import { withPlate } from "./plate.ts";
 import { recessTemplate } from "./recess-template.ts";
@@ -27,14 +27,17 @@ const JIGS: readonly ((plane: Elevation) => JigResult)[] = [
 
 /** Every jig that this plane asks for: where no recess is routed, no template for one. */
 const jigsOf = memoizeByPlane((plane): readonly JigResult[] =>
-  JIGS.filter((jig) => plane.recess?.madeBy === "router" || jig !== recessTemplate)
-    .map((jig) => jig(plane))
-    .map((made) => ("plan" in made ? { plan: withPlate(made.plan, plane.design) } : made)),
+  JIGS.filter((jig) => plane.recess?.madeBy === "router" || jig !== recessTemplate).map((jig) => jig(plane)),
 );
 
-/** Plans of all jigs that this plane can have. The plane must be one that the checks let pass. */
-export const jigPlans = (plane: Elevation): JigPlan[] =>
-  jigsOf(plane).flatMap((made) => ("plan" in made ? [made.plan] : []));
+/** Forms of all jigs that this plane can have. The plane must be one that the checks let pass. */
+export const jigForms = (plane: Elevation): JigForm[] =>
+  jigsOf(plane).flatMap((made) => ("form" in made ? [made.form] : []));
+
+/** Plans of the same jigs. */
+export const jigPlans: (plane: Elevation) => readonly JigPlan[] = memoizeByPlane((plane) =>
+  jigsOf(plane).flatMap((made) => ("plan" in made ? [withPlate(made.plan(), plane.design)] : [])),
+);
 
 /** Jigs that this plane cannot have, and why. */
 export const omittedJigs = (plane: Elevation): NoJig[] =>
@@ -48,8 +51,8 @@ export interface PrintedSize {
 }
 
 /** What a jig takes up as it is printed. */
-export function printedSize({ bodies }: JigPlan): PrintedSize {
-  const { min, max } = boundsOf(bodies.flatMap(({ boundary }): Point[] => tessellate(boundary)));
+export function printedSize({ bodies }: JigForm): PrintedSize {
+  const { min, max } = segmentBounds(bodies.flatMap(({ boundary }) => boundary));
   const heights = bodies.map((body) => body.thickness + Math.max(0, ...body.risers.map((riser) => riser.height)));
   return { x: max.x - min.x, y: max.y - min.y, z: Math.max(...heights) };
 }

@@ -19,13 +19,7 @@ const END = 4;
  * words never.
  */
 export function nameLabel(words: readonly string[], design: Design, near: Point): JigLabel {
-  return {
-    near,
-    // Worked out where they are asked for: a check of the jig does not read them.
-    get choices() {
-      return nameChoices(words, nameVariants(design));
-    },
-  };
+  return { near, choices: nameChoices(words, nameVariants(design)) };
 }
 
 function nameChoices(words: readonly string[], variants: readonly string[][]): readonly string[][] {
@@ -40,16 +34,8 @@ function nameChoices(words: readonly string[], variants: readonly string[][]): r
   return [...apart, [...words], [own], singly];
 }
 
-/** The last name and its lines: all jigs of a plane, and of a sweep's planes, bear one. */
-let lastVariants: { readonly name: string; readonly variants: readonly string[][] } | undefined;
-
 /** A plane's name in lines, whole at first, then in ever fewer letters. */
-function nameVariants({ name }: Design): readonly string[][] {
-  if (lastVariants?.name !== name) lastVariants = { name, variants: breakName(name) };
-  return lastVariants.variants;
-}
-
-function breakName(name: string): string[][] {
+function nameVariants({ name }: Design): string[][] {
   const pieces = name.split(/(?<=[-._])/);
   const longest = Math.max(...pieces.map((piece) => piece.length));
   const broken = BROKEN.filter((width) => width >= longest && width < name.length).map((width) =>

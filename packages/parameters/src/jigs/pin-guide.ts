@@ -9,7 +9,7 @@ import { drillFor, formatBareLength, formatDrill, formatLength } from "../units.
 import { PIN_GUIDE } from "../words/jigs.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, windowOutline } from "./cornered-outline.ts";
-import { type JigHole, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
+import { type JigHole, type JigPlan, type JigResult, poseAsDrawn, STOUT_WALL } from "./jig.ts";
 import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 
 /** Thickness, mm: enough to keep a drill upright, thin enough for its length to reach through plate and cheek. */
@@ -52,61 +52,59 @@ export function pinGuideLayout(plane: Elevation): PinGuideLayout {
 export function pinGuide(plane: Elevation): JigResult {
   const places = pinGuideLayout(plane);
   const { design } = plane;
-  const room = printedRoom(design).holes;
   const corners = guideCorners(places, plane);
   const boundary = corneredOutline(corners.map((at) => ({ at, round: 4 })));
-  const hole = (centre: Point, radius: number): JigHole => ({ outline: circleOutline({ centre, radius }) });
-  const drill = hole(places.axis, places.drillRadius + room);
-  const pegs = places.pegs.map((at) => hole(at, places.pegRadius + room));
-  const round = (radius: number) => 2 * (radius + room) + 2 * STOUT_WALL;
-  const bars = [
-    Math.max(LOWER_BAR, round(places.pegRadius)) + places.pegRadius,
-    round(places.drillRadius) + STOUT_WALL,
-    BAR,
-    BAR,
-    round(places.pegRadius) + 1,
-  ];
-  const bore = formatBareLength(2 * places.drillRadius, design);
-  const label = nameLabel(["PIN", bore], design, point(places.axis.x / 2, places.pegs[0]!.y + 16));
-  return {
-    plan: {
-      name: "pin-guide",
+  const block = { boundary, thickness: THICK, risers: [] };
+  const form = { name: "pin-guide", bodies: [block], plateRange: FROM_SHEET } as const;
+  const plan = (): JigPlan => {
+    const room = printedRoom(design).holes;
+    const hole = (centre: Point, radius: number): JigHole => ({ outline: circleOutline({ centre, radius }) });
+    const bore = formatBareLength(2 * places.drillRadius, design);
+    return {
+      ...form,
       title: PIN_GUIDE.title({ content: holeContentText(places, plane) }),
       bodies: [
         {
-          boundary,
-          holes: [drill, ...pegs],
-          thickness: THICK,
-          risers: [],
-          get lightening() {
-            return windowOutline(corners, (side) => bars[side]!);
-          },
-          labels: [label],
+          ...block,
+          holes: [
+            hole(places.axis, places.drillRadius + room),
+            ...places.pegs.map((at) => hole(at, places.pegRadius + room)),
+          ],
+          lightening: windowOutline(corners, (side) => barsOf(places, room)[side]!),
+          labels: [nameLabel(["PIN", bore], design, point(places.axis.x / 2, places.pegs[0]!.y + 16))],
           pose: poseAsDrawn(plane.widths.body / 2),
         },
       ],
-      get drawing() {
-        return {
-          title: "pin-guide",
-          entries: [
-            cutEntry(boundary),
-            drillEntry(places.axis, places.drillRadius + SHEET_ROOM.holes),
-            ...places.pegs.map((at) => drillEntry(at, places.pegRadius + SHEET_ROOM.holes)),
-            noteEntry(
-              `pin guide ${bore}, ${design.name}`,
-              point(stageExtent(plane, "blank").toe + 20, places.pegs[0]!.y + 10),
-            ),
-          ],
-        };
+      drawing: {
+        title: "pin-guide",
+        entries: [
+          cutEntry(boundary),
+          drillEntry(places.axis, places.drillRadius + SHEET_ROOM.holes),
+          ...places.pegs.map((at) => drillEntry(at, places.pegRadius + SHEET_ROOM.holes)),
+          noteEntry(
+            `pin guide ${bore}, ${design.name}`,
+            point(stageExtent(plane, "blank").toe + 20, places.pegs[0]!.y + 10),
+          ),
+        ],
       },
-      plateRange: FROM_SHEET,
       registersAgainst: PIN_GUIDE.against,
-      get use() {
-        return guideUseText(places, plane);
-      },
+      use: guideUseText(places, plane),
       printed: PIN_GUIDE.printed,
-    },
+    };
   };
+  return { form, plan };
+}
+
+/** Widths of the frame's bars, from the lower side round. mm */
+function barsOf({ pegRadius, drillRadius }: PinGuideLayout, room: number): readonly number[] {
+  const round = (radius: number) => 2 * (radius + room) + 2 * STOUT_WALL;
+  return [
+    Math.max(LOWER_BAR, round(pegRadius)) + pegRadius,
+    round(drillRadius) + STOUT_WALL,
+    BAR,
+    BAR,
+    round(pegRadius) + 1,
+  ];
 }
 
 const drillEntry = (centre: Point, radius: number): DrawingEntry => ({

@@ -1,20 +1,22 @@
 // Recess template: a plate on the bed whose opening leads the router; fences centre it on the core, a stop finds the bed's tip.
 // Drawn as it is printed: x across, y up the bed from the iron's edge, the router's side down on the table.
 
-import { cosDeg, point, sinDeg } from "@lamplane/geometry";
+import { cosDeg, type Outline, point, sinDeg } from "@lamplane/geometry";
+import type { Drawing } from "../drawings/drawing.ts";
 import type { Elevation } from "../elevation/elevation.ts";
 import { bedToPlane } from "../elevation/frame.ts";
 import { formatBareLength, formatLength } from "../units.ts";
 import { RECESS_TEMPLATE } from "../words/jigs.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
-import type { JigBody, JigResult, Pose } from "./jig.ts";
+import type { JigBlock, JigBody, JigPlan, JigResult, Pose } from "./jig.ts";
 import { boxOutline, cutEntry, markEntry, nameLabel, noteEntry, roundedBoxOutline } from "./lines.ts";
-import { plateOf, plateTotal } from "./plate.ts";
+import { type PlateChoice, plateOf, plateTotal } from "./plate.ts";
 import {
   BELOW_TOP,
   CORNER_GAP,
   FENCE_HEIGHT,
   fenceSlots,
+  looseFenceBody,
   looseFences,
   SLOT_TRAVEL,
   slotTravel,
@@ -40,46 +42,46 @@ export function recessTemplate(plane: Elevation): JigResult {
   const places = templateLayout(plane);
   const fault = templateObstacle(plane, places);
   if (fault) return { none: { name: "recess-template", ...fault } };
-  const slotted = design.jigs.fence === "slotted";
-  const main = plateBody(plane, places, slotted, printedRoom(design).flanks);
-  const { guide, cutter } = places;
+  const isSlotted = design.jigs.fence === "slotted";
+  const room = printedRoom(design).flanks;
   const plateRange = templatePlateRange(plane, places);
-  const sheet = plateOf(plateRange, design);
+  const loose = isSlotted ? looseFences(plane, places) : [];
+  const form = { name: "recess-template", bodies: [plateBlock(plane, places, room), ...loose], plateRange } as const;
+  const plan = (): JigPlan => {
+    const main = plateBody(plane, places, room);
+    const sheet = plateOf(plateRange, design);
+    return {
+      ...form,
+      title: `Recess template, ${guideText(plane)}`,
+      bodies: [main, ...loose.map((fence) => looseFenceBody(fence, places, main.pose))],
+      drawing: templateDrawing(plane, places, sheet),
+      registersAgainst: RECESS_TEMPLATE.against({ chamfered: design.bed.featherChamfer > 0 }),
+      use: templateUseText(plane, places, isSlotted) + (sheet ? ` ${fromSheetText(plane, plateTotal(sheet))}` : ""),
+      printed: RECESS_TEMPLATE.printed({ guide: places.guide === places.cutter ? "bearing" : "bush" }),
+    };
+  };
+  return { form, plan };
+}
+
+function templateDrawing(plane: Elevation, places: TemplateLayout, sheet: PlateChoice | undefined): Drawing {
+  const { design } = plane;
+  const cut = plateBody(plane, places, SHEET_ROOM.flanks);
   const label = [guideText(plane), formatBareLength(plane.recess!.width, design)];
   return {
-    plan: {
-      name: "recess-template",
-      title: `Recess template, ${guideText(plane)}`,
-      bodies: slotted ? [main, ...looseFences(plane, places, main.pose)] : [main],
-      get drawing() {
-        const cut = plateBody(plane, places, slotted, SHEET_ROOM.flanks);
-        return {
-          title: "recess-template",
-          entries: [
-            cutEntry(cut.boundary),
-            ...cut.holes.map((hole) => cutEntry(hole.outline)),
-            ...cut.risers.map((riser) => markEntry(riser.outline)),
-            noteEntry(
-              `recess template, ${label.join(", ")}, ${design.name}`,
-              point(-places.halfCore + 3, places.stop + 3),
-            ),
-            noteEntry(
-              RECESS_TEMPLATE.note({
-                plate: formatBareLength(sheet ? plateTotal(sheet) : places.plate, design),
-                stop: formatBareLength(places.stopDepth, design),
-              }),
-              point(-places.halfCore + 3, places.stop + 8),
-            ),
-          ],
-        };
-      },
-      plateRange,
-      registersAgainst: RECESS_TEMPLATE.against({ chamfered: design.bed.featherChamfer > 0 }),
-      get use() {
-        return templateUseText(plane, places, slotted) + (sheet ? ` ${fromSheetText(plane, plateTotal(sheet))}` : "");
-      },
-      printed: RECESS_TEMPLATE.printed({ guide: guide === cutter ? "bearing" : "bush" }),
-    },
+    title: "recess-template",
+    entries: [
+      cutEntry(cut.boundary),
+      ...cut.holes.map((hole) => cutEntry(hole.outline)),
+      ...cut.risers.map((riser) => markEntry(riser.outline)),
+      noteEntry(`recess template, ${label.join(", ")}, ${design.name}`, point(-places.halfCore + 3, places.stop + 3)),
+      noteEntry(
+        RECESS_TEMPLATE.note({
+          plate: formatBareLength(sheet ? plateTotal(sheet) : places.plate, design),
+          stop: formatBareLength(places.stopDepth, design),
+        }),
+        point(-places.halfCore + 3, places.stop + 8),
+      ),
+    ],
   };
 }
 
@@ -112,11 +114,14 @@ function templateUseText(plane: Elevation, places: TemplateLayout, slotted: bool
 const fromSheetText = ({ design, recess }: Elevation, plate: number): string =>
   RECESS_TEMPLATE.fromSheet({ plate: formatLength(plate, design), depth: formatLength(recess!.depth, design) });
 
-function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean, room: number): JigBody {
+/** y of the plate's upper end. mm */
+const plateEnd = (opening: Outline): number => Math.max(...opening.map((s) => s.from.y)) + END_BAR;
+
+function plateBlock(plane: Elevation, places: TemplateLayout, room: number): JigBlock {
   const { stop, bedTop, halfCore, stopDepth, plate } = places;
+  const slotted = plane.design.jigs.fence === "slotted";
   const inner = halfCore + room;
-  const opening = templateOpening(plane, places);
-  const high = Math.max(...opening.map((s) => s.from.y)) + END_BAR;
+  const high = plateEnd(templateOpening(plane, places));
   const fences = [-1, 1].map((side) => {
     const [a, b] = [side * inner, side * (inner + FENCE)];
     return {
@@ -124,20 +129,27 @@ function plateBody(plane: Elevation, places: TemplateLayout, slotted: boolean, r
       height: FENCE_HEIGHT,
     };
   });
-  const slots = slotted ? fenceSlots(plane, places) : [];
   const reach = slotted ? slottedHalfWidth(plane) : inner + FENCE + LIP;
   const stopHalf = halfCore - CORNER_GAP - (slotted ? slotTravel(plane, places).inward : 0);
   return {
     boundary: roundedBoxOutline(-reach, stop - FENCE - LIP, reach, high, 4),
-    holes: [{ outline: opening }, ...slots],
     thickness: plate,
     risers: [
       { outline: boxOutline(-stopHalf, stop - FENCE, stopHalf, stop), height: stopDepth },
       ...(slotted ? [] : fences),
     ],
+  };
+}
+
+function plateBody(plane: Elevation, places: TemplateLayout, room: number): JigBody {
+  const { jigs } = plane.design;
+  const opening = templateOpening(plane, places);
+  return {
+    ...plateBlock(plane, places, room),
+    holes: [{ outline: opening }, ...(jigs.fence === "slotted" ? fenceSlots(plane, places) : [])],
     lightening: [],
-    labels: [nameLabel(guideText(plane).split(/(?<=\d) /), plane.design, point(0, high - END_BAR / 2))],
-    pose: platePose(plane, plate),
+    labels: [nameLabel(guideText(plane).split(/(?<=\d) /), plane.design, point(0, plateEnd(opening) - END_BAR / 2))],
+    pose: platePose(plane, places.plate),
   };
 }
 

@@ -1,6 +1,6 @@
 // Fences of the recess template that are screwed on in slots, so that one template suits cores of several widths.
 import type { Elevation } from "../elevation/elevation.ts";
-import { type JigBody, type JigHole, LEAST_WALL, type Pose, TABLE_CHAMFER } from "./jig.ts";
+import { type JigBlock, type JigBody, type JigHole, LEAST_WALL, type Pose, TABLE_CHAMFER } from "./jig.ts";
 import { roundedBoxOutline } from "./lines.ts";
 import type { TemplateLayout } from "./template-layout.ts";
 
@@ -49,33 +49,39 @@ export function fenceSlots(plane: Elevation, places: TemplateLayout): JigHole[] 
   );
 }
 
+/** A loose fence as it is printed beside the plate; x of its middle there and where it stands under the plate. mm */
+interface LooseFence extends JigBlock {
+  readonly middle: number;
+  readonly target: number;
+}
+
 /** Two bars printed beside the plate, which stand under it at the core's sides. */
-export function looseFences(plane: Elevation, places: TemplateLayout, pose: Pose): JigBody[] {
-  const { stop, bedTop, plate } = places;
+export function looseFences(plane: Elevation, { stop, bedTop }: TemplateLayout): LooseFence[] {
   const [low, high] = [stop + CORNER_GAP, bedTop - BELOW_TOP];
   const reach = slottedHalfWidth(plane);
   return [0, 1].map((i) => {
     const middle = reach + BESIDE + LOOSE_FENCE / 2 + i * (LOOSE_FENCE + BESIDE);
-    const target = (i === 0 ? 1 : -1) * screwX(plane);
-    const holes = screwHeights(places).map((y) => ({
-      outline: roundedBoxOutline(
-        middle - SCREW / 2,
-        y - SCREW / 2,
-        middle + SCREW / 2,
-        y + SCREW / 2,
-        SCREW / 2 - 0.05,
-      ),
-    }));
-    const shift = target - middle;
-    const move = (k: 0 | 1 | 2) => pose.origin[k] + shift * pose.x[k] + plate * pose.z[k];
     return {
+      middle,
+      target: (i === 0 ? 1 : -1) * screwX(plane),
       boundary: roundedBoxOutline(middle - LOOSE_FENCE / 2, low, middle + LOOSE_FENCE / 2, high, 2),
-      holes,
       thickness: FENCE_HEIGHT,
       risers: [],
-      lightening: [],
-      labels: [],
-      pose: { ...pose, origin: [move(0), move(1), move(2)] },
     };
   });
+}
+
+/** @param pose the plate's */
+export function looseFenceBody({ middle, target, ...block }: LooseFence, places: TemplateLayout, pose: Pose): JigBody {
+  const [half, round] = [SCREW / 2, SCREW / 2 - 0.05];
+  const move = (k: 0 | 1 | 2) => pose.origin[k] + (target - middle) * pose.x[k] + places.plate * pose.z[k];
+  return {
+    ...block,
+    holes: screwHeights(places).map((y) => ({
+      outline: roundedBoxOutline(middle - half, y - half, middle + half, y + half, round),
+    })),
+    lightening: [],
+    labels: [],
+    pose: { ...pose, origin: [move(0), move(1), move(2)] },
+  };
 }

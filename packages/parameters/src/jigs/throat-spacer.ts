@@ -8,7 +8,7 @@ import { tipGap } from "../elevation/glue-gap.ts";
 import { isPlacedByContact } from "../elevation/glue-up.ts";
 import { formatBareLength, formatLength } from "../units.ts";
 import { JIG, SPACER } from "../words/jigs.ts";
-import { type JigResult, poseAsDrawn } from "./jig.ts";
+import { type JigPlan, type JigResult, poseAsDrawn } from "./jig.ts";
 import { cutEntry, nameLabel, noteEntry } from "./lines.ts";
 import { cornerRelief } from "./relief.ts";
 import { legWindow, NECK, spacerLayout, spacerObstacle, spacerOutline, tabHole, tabMiddle } from "./spacer-outline.ts";
@@ -30,44 +30,39 @@ export function throatSpacer(plane: Elevation): JigResult {
   const boundary = spacerOutline(plane, places, Math.max(LEAST_NECK, cornerRelief(design) + 1));
   const most = widths.core - FREE_OF_CORE;
   const wide = Math.min(Math.max(SHARE_OF_CORE * widths.core, 18), most);
-  const middle = tabMiddle(places);
-  const grip = tabHole(places);
-  const gap = tipGap(plane);
-  return {
-    plan: {
-      name: "throat-spacer",
+  const block = { boundary, thickness: wide, risers: [] };
+  const plateRange = { least: Math.min(LEAST_SHARE * widths.core, wide), best: wide, most };
+  const form = { name: "throat-spacer", bodies: [block], plateRange } as const;
+  const plan = (): JigPlan => {
+    const middle = tabMiddle(places);
+    const grip = tabHole(places);
+    const gap = tipGap(plane);
+    return {
+      ...form,
       title: SPACER.title({ gap: formatLength(gap, design) }),
       bodies: [
         {
-          boundary,
+          ...block,
           holes: [{ outline: grip }],
-          thickness: wide,
-          risers: [],
-          get lightening() {
-            return legWindow(plane, places);
-          },
+          lightening: legWindow(plane, places),
           labels: [nameLabel(["GAP", formatBareLength(gap, design)], design, point(middle, places.top + 8))],
           pose: poseAsDrawn(-wide / 2),
         },
       ],
-      get drawing() {
-        return {
-          title: "throat-spacer",
-          entries: [
-            cutEntry(boundary),
-            cutEntry(grip),
-            noteEntry(`gap ${formatBareLength(gap, design)}, ${design.name}`, point(middle - 15, places.top - NECK)),
-          ],
-        };
+      drawing: {
+        title: "throat-spacer",
+        entries: [
+          cutEntry(boundary),
+          cutEntry(grip),
+          noteEntry(`gap ${formatBareLength(gap, design)}, ${design.name}`, point(middle - 15, places.top - NECK)),
+        ],
       },
-      plateRange: { least: Math.min(LEAST_SHARE * widths.core, wide), best: wide, most },
       registersAgainst: SPACER.against,
-      get use() {
-        return useText(plane, gap);
-      },
+      use: useText(plane, gap),
       printed: JIG.layered({ thick: formatLength(wide, design) }),
-    },
+    };
   };
+  return { form, plan };
 }
 
 /** Contact with the iron governs where the blocks stand; the spacer sets them only where the iron does not. */

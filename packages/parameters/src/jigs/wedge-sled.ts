@@ -8,7 +8,7 @@ import { formatLength } from "../units.ts";
 import { JIG, SLED } from "../words/jigs.ts";
 import { printedRoom, SHEET_ROOM } from "./clearance.ts";
 import { corneredOutline, type OutlineCorner, reliefRadius } from "./cornered-outline.ts";
-import type { JigResult, Pose } from "./jig.ts";
+import type { JigPlan, JigResult, Pose } from "./jig.ts";
 import { cutEntry, degreesText, nameLabel, noteEntry } from "./lines.ts";
 import { cornerRelief } from "./relief.ts";
 
@@ -29,44 +29,41 @@ const LOWEST = 8;
 /** The sled that carries the wedge's blank at the wedge angle. */
 export function wedgeSled(plane: Elevation): JigResult {
   const { design, widths } = plane;
-  const omega = design.wedge.angle;
-  const length = plane.wedgeLength;
   const thick = Math.min(HIGHEST, widths.core - design.wedge.clearance - 2);
   const { left, right, low, outline: boundary } = sledOutline(plane, printedRoom(design).flanks);
-  const grip = gripHole(point(right - 14 - GRIP, (low + 0) / 2), -low);
-  const angle = degreesText(omega);
-  const wide = formatLength(widths.core - design.wedge.clearance, design);
-  return {
-    plan: {
-      name: "wedge-sled",
+  const block = { boundary, thickness: thick, risers: [] };
+  const plateRange = { least: Math.min(LOWEST, thick), best: thick, most: thick };
+  const form = { name: "wedge-sled", bodies: [block], plateRange } as const;
+  const plan = (): JigPlan => {
+    const grip = gripHole(point(right - 14 - GRIP, low / 2), -low);
+    const angle = degreesText(design.wedge.angle);
+    const wide = formatLength(widths.core - design.wedge.clearance, design);
+    return {
+      ...form,
       title: SLED.title({ angle }),
       bodies: [
         {
-          boundary,
+          ...block,
           holes: [{ outline: grip }],
-          thickness: thick,
-          risers: [],
           lightening: [],
           labels: [nameLabel([`WEDGE ${angle}`], design, point((left + right) / 2, low + BAR / 2))],
           pose: sledPose(plane, thick),
         },
       ],
-      get drawing() {
-        return {
-          title: "wedge-sled",
-          entries: [
-            cutEntry(sledOutline(plane, SHEET_ROOM.flanks).outline),
-            cutEntry(grip),
-            noteEntry(`wedge ${angle}, ${design.name}`, point(left + 5, low + 5)),
-          ],
-        };
+      drawing: {
+        title: "wedge-sled",
+        entries: [
+          cutEntry(sledOutline(plane, SHEET_ROOM.flanks).outline),
+          cutEntry(grip),
+          noteEntry(`wedge ${angle}, ${design.name}`, point(left + 5, low + 5)),
+        ],
       },
-      plateRange: { least: Math.min(LOWEST, thick), best: thick, most: thick },
       registersAgainst: SLED.against,
-      use: SLED.use({ length: formatLength(length, design), wide }),
+      use: SLED.use({ length: formatLength(plane.wedgeLength, design), wide }),
       printed: JIG.flatPrint,
-    },
+    };
   };
+  return { form, plan };
 }
 
 /** The sled's bar with the pocket in its side; `room` in the wedge's length, mm. */

@@ -28,16 +28,34 @@ export function rosterDesign(row: RosterPlane, base: Design, measured: Partial<D
 }
 
 /**
- * Measured values that the roster has and the plane's file has otherwise, a line each: nobody can say which of the two holds.
+ * Measured values that the roster has and the plane's file has otherwise, and values measured on another iron than the roster's,
+ * a line each: nobody can say which of the two holds.
  * @param own the plane's file as it reads
  */
 export const contradictions = (row: RosterPlane, own: Design, files: { file: string; roster: string }): string[] =>
   row.values.flatMap(({ path, value }) => {
+    const text = (each: number | string) => formatParameter(path, each, own);
+    const line = row.at.line;
+    if (path in MEASURED_ON_IRON) {
+      const key = MEASURED_ON_IRON[path]!;
+      const reading = own.measured[key];
+      if (reading === undefined || !isOfOldIron(reading, Number(valueAt(own, path)), Number(value))) return [];
+      return [PLANE_FILE.oldIron({ ...files, line, path, key, now: text(value), reading: text(reading) })];
+    }
     const there = path.startsWith("measured.") ? valueAt(own, path) : undefined;
     if (there === undefined || isSame(there, value)) return [];
-    const text = (each: number | string) => formatParameter(path, each, own);
-    return [PLANE_FILE.contradiction({ ...files, line: row.at.line, path, theirs: text(value), own: text(there) })];
+    return [PLANE_FILE.contradiction({ ...files, line, path, theirs: text(value), own: text(there) })];
   });
+
+/** What is measured on an iron, by the size that the roster gives of it. */
+const MEASURED_ON_IRON: Readonly<Record<string, "ironWidth" | "ironThickness">> = {
+  "iron.width": "ironWidth",
+  "iron.thickness": "ironThickness",
+};
+
+/** Whether a reading is nearer to the iron that the file speaks of than to another one that the roster now has. */
+const isOfOldIron = (reading: number, before: number, now: number): boolean =>
+  !isSame(before, now) && Math.abs(reading - before) < Math.abs(reading - now);
 
 /** A parameter, or a list of the shop's, that the class sets otherwise in a plane's file than it stood there; of a list, how long. */
 export interface FileChange {

@@ -26,4 +26,25 @@ export const PLANE_FILE = {
       own: "0.2 mm",
     },
   ),
+  oldIron: sentence(
+    ({
+      roster,
+      line,
+      file,
+      path,
+      key,
+      now,
+      reading,
+    }: Record<"roster" | "file" | "path" | "key" | "now" | "reading", string> & { line: number }) =>
+      `${roster}:${line}: ${path}: ${now} here, but ${file} has ${key} ${reading}, measured on the iron before. Measure the new iron: \`lamplane measured ${file} ${key}=…\``,
+    {
+      roster: "class.csv",
+      line: 3,
+      file: "packs/ben.yaml",
+      path: "iron.thickness",
+      key: "ironThickness",
+      now: "3.3 mm",
+      reading: "3.62 mm",
+    },
+  ),
 } as const;

@@ -16,7 +16,7 @@ export const sourceFaultText = sentence<SourceFault>(
       case "file-too-large":
         return `the file is larger than ${fault.mostBytes / 1024} kB; a full one has less than 10 kB. Is it the right file?`;
       case "not-utf8":
-        return "the file is not UTF-8 text; save it as plain text in UTF-8";
+        return 'the file is not UTF-8 text; save it as plain text in UTF-8 (a spreadsheet: as "CSV UTF-8")';
       case "hidden-character":
         return `hidden character U+${fault.codePoint.toString(16).toUpperCase().padStart(4, "0")}; delete it`;
       case "nested-too-deep":

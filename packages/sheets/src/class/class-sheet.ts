@@ -28,7 +28,8 @@ export const classSheet = (
   name,
   designs,
   numbers,
-  setups: machineSetups(designs),
+  // The boards' own cuts bring the pieces to their length.
+  setups: machineSetups(designs).filter(({ key }) => boards === undefined || key !== "blankLength"),
   jigs: sharedJigs(designs),
   pupils: designs.map(pupilSheet),
   boards,

@@ -7,8 +7,8 @@ import type { PageBlock } from "./blocks/block.ts";
 import { flowBlocks } from "./blocks/flow.ts";
 import { drawOnPage, SMALL_TEXT_SIZE } from "./blocks/page-writer.ts";
 import { pictureBlock } from "./blocks/picture.ts";
-import { tableBlock } from "./blocks/table.ts";
-import { checklistBlock, headingBlock, paragraphBlock } from "./blocks/text.ts";
+import { tableBlock, tableRows } from "./blocks/table.ts";
+import { checklistBlock, headingBlock, paragraphBlock, wrapOnSheet } from "./blocks/text.ts";
 import { type Paper, pageSize } from "./paper.ts";
 
 /** A set-up's page: what to do before the program runs, the cutters, the drawing. */
@@ -93,16 +93,22 @@ export function setUpPageBlocks(page: SetUpPage, width: number, height: number):
 }
 
 /** What is not cut, and why; nothing where all is. */
-export const notCutBlocks = ({ notCut: { heading, rows } }: RouterSheets, width: number): PageBlock[] =>
-  rows.length === 0
-    ? []
-    : [
-        headingBlock(heading, width, 4.5),
-        tableBlock(
-          rows.map(([what, why]) => [{ text: what, bold: true }, { text: why }]),
-          [60, width - 60],
-        ),
-      ];
+export function notCutBlocks({ notCut: { heading, rows } }: RouterSheets, width: number): PageBlock[] {
+  if (rows.length === 0) return [];
+  const cells = rows.flatMap(([what, why]) =>
+    splitList(what).map((text, i) => [{ text, bold: true }, { text: i === 0 ? why : "" }]),
+  );
+  return [headingBlock(heading, width, 4.5), ...tableRows(cells, [NAMES_WIDTH, width - NAMES_WIDTH])];
+}
+const NAMES_WIDTH = 60; // mm
+const NAMES_AT_ONCE = 20; // lines of names: a row fits what is left of most pages
+
+/** A long list in pieces of so many lines that a page may end between two. */
+function splitList(names: string): string[] {
+  const lines = wrapOnSheet(names, NAMES_WIDTH - 2, { bold: true });
+  const count = Math.ceil(lines.length / NAMES_AT_ONCE);
+  return Array.from({ length: count }, (_, i) => lines.slice(i * NAMES_AT_ONCE, (i + 1) * NAMES_AT_ONCE).join(" "));
+}
 
 function cutterTable(rows: readonly (readonly string[])[], width: number): PageBlock {
   const columns = rows[0]!.length;

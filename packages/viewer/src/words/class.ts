@@ -29,7 +29,9 @@ export const CLASS = {
       [
         `Written into ${listText(files)}.`,
         ...(isShared ? ["The class shares core widths, so the side play may come out otherwise."] : []),
-        ...(files.includes(roster) ? [`Run \`lamplane class ${roster}\` again for packs and sheets.`] : []),
+        ...(files.includes(roster)
+          ? [`Run \`lamplane class ${roster}\` again, with the options that you gave it before, for packs and sheets.`]
+          : []),
       ].join(" "),
     { files: ["anna.yaml", "class.csv"], roster: "class.csv", isShared: true },
     { files: ["anna.yaml"], roster: "class.csv", isShared: false },

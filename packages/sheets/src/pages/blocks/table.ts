@@ -45,3 +45,10 @@ export function tableBlock(rows: readonly (readonly Cell[])[], widths: readonly 
       }),
   };
 }
+
+/** The same a row at a time, for a table that may be higher than what is left of its page. */
+export const tableRows = (rows: readonly (readonly Cell[])[], widths: readonly number[]): PageBlock[] =>
+  rows.map((row, i) => {
+    const block = tableBlock([row], widths);
+    return i < rows.length - 1 ? { ...block, height: block.height - ROW_GAP } : block;
+  });

@@ -1,6 +1,6 @@
 // A page a board: its drawing, its cuts to tick in the order of sawing, and the parts that come out of it.
-import { ringsToSole } from "@lamplane/bench/boards";
-import { BOARDS } from "@lamplane/bench/words";
+import { type BoardCuts, ringsToSole } from "@lamplane/bench/boards";
+import { BOARDS, CAUTIONS } from "@lamplane/bench/words";
 import { formatAngle, formatBareLength, formatLength, formatPercent } from "@lamplane/parameters/units";
 import { boardPicture, partLetter } from "../../boards/board-picture.ts";
 import type { BoardSheet } from "../../boards/board-sheet.ts";
@@ -11,8 +11,15 @@ import { tableBlock } from "../blocks/table.ts";
 import { checklistBlock, headingBlock, paragraphBlock } from "../blocks/text.ts";
 import { columnLayout } from "../traveller/columns.ts";
 import { columnsPdf, type TravellerOptions } from "../traveller/page-frame.ts";
+import { cautionsBlock } from "../traveller/step-tables.ts";
 
 const APART = 6;
+
+/** Whether a piece is ripped or resawn after it was crosscut. */
+const rippedShort = ({ cuts }: BoardCuts): boolean => {
+  const first = cuts.findIndex(({ axis }) => axis === "x");
+  return first >= 0 && cuts.slice(first).some(({ axis }) => axis !== "x");
+};
 
 export function boardsPdf(sheet: BoardSheet, options: TravellerOptions): Promise<Uint8Array> {
   const columns = columnLayout(options.paper);
@@ -20,8 +27,8 @@ export function boardsPdf(sheet: BoardSheet, options: TravellerOptions): Promise
   return columnsPdf(about, boardGroups(sheet, columns.width), columns, options);
 }
 
-/** A group for each board that is cut. */
-export function boardGroups({ design, boards, cuts }: BoardSheet, width: number): BlockGroup[] {
+/** A group for each board that is cut. @param note under the cautions */
+export function boardGroups({ design, boards, cuts }: BoardSheet, width: number, note?: string): BlockGroup[] {
   const length = (mm: number) => formatLength(mm, design);
   const size = ([first, second, last]: readonly [number, number, number]) =>
     `${formatBareLength(first, design)} × ${formatBareLength(second, design)} × ${length(last)}`;
@@ -44,7 +51,9 @@ export function boardGroups({ design, boards, cuts }: BoardSheet, width: number)
       startsColumn: true,
       blocks: [
         headingBlock(BOARDS.board({ name, size: whole, heart, waste: formatPercent(own.waste, 0) }), width, 4.6),
-        paragraphBlock(BOARDS.mark, width),
+        cautionsBlock([CAUTIONS.ripping, CAUTIONS.jointing], width),
+        paragraphBlock(rippedShort(own) ? `${BOARDS.mark} ${BOARDS.short}` : BOARDS.mark, width),
+        ...(note === undefined ? [] : [paragraphBlock(note, width)]),
         pictureBlock(boardPicture(board, own, width), width),
         sideBySide(
           APART,

@@ -1,10 +1,10 @@
-// The class's sheet as a PDF: the planes, a page a set-up in the order of the work, jigs, then a page a pupil.
+// The class's sheet as a PDF: the planes, its boards, a page a set-up in the order of the work, jigs, then a page a pupil.
 import { CLASS_SHEET } from "@lamplane/bench/words";
 import { formatLength } from "@lamplane/parameters/units";
 import { numberSpans } from "@lamplane/parameters/words";
 import { type ClassSheet, coreOf } from "../../class/class-sheet.ts";
 import type { BlockGroup } from "../blocks/flow.ts";
-import { tableBlock } from "../blocks/table.ts";
+import { tableRows } from "../blocks/table.ts";
 import { headingBlock, paragraphBlock } from "../blocks/text.ts";
 import { boardGroups } from "../boards/boards-pdf.ts";
 import { notCutBlocks, type RouterSheets, setUpPageBlocks } from "../router-pdf.ts";
@@ -20,8 +20,8 @@ export function classPdf(sheet: ClassSheet, options: TravellerOptions, sheets?: 
   const about = { name: sheet.name, paper: CLASS_SHEET.paper, subject: CLASS_SHEET.subject };
   const groups = [
     planesGroup(sheet, width),
+    ...(sheet.boards ? boardGroups(sheet.boards, width, CLASS_SHEET.fromBoards) : []),
     ...sheet.setups.map((setup, i) => setupGroup(setup, i + 1, sheet, width)),
-    ...(sheet.boards ? boardGroups(sheet.boards, width) : []),
     ...(sheets ? sheetGroups(sheets, columns) : []),
     jigsGroup(sheet, width),
     ...sheet.pupils.map((_, i) => pupilGroup(sheet, i, columns)),
@@ -45,7 +45,7 @@ function planesGroup(sheet: ClassSheet, width: number): BlockGroup {
     ];
   });
   const shares = [0.08, 0.3, 0.3, 0.16, 0.16];
-  const table = tableBlock(
+  const planes = tableRows(
     [CLASS_SHEET.head.map((text) => ({ text, bold: true })), ...rows.map((cells) => cells.map((text) => ({ text })))],
     shares.map((share) => share * width),
   );
@@ -54,9 +54,9 @@ function planesGroup(sheet: ClassSheet, width: number): BlockGroup {
       headingBlock(name, width, 6),
       paragraphBlock(CLASS_SHEET.order, width),
       headingBlock(CLASS_SHEET.planes, width),
-      table,
+      ...planes,
       headingBlock(CLASS_SHEET.setUps, width),
-      tableBlock(
+      ...tableRows(
         setups.map((setup, i) => setupRow(setup, i + 1, sheet)),
         [0.08 * width, 0.34 * width, 0.58 * width],
       ),
@@ -83,7 +83,7 @@ function jigsGroup({ jigs, designs, numbers }: ClassSheet, width: number): Block
     blocks: [
       headingBlock(CLASS_SHEET.jigs, width, 6),
       paragraphBlock(CLASS_SHEET.jigsTask, width),
-      tableBlock(
+      ...tableRows(
         [
           CLASS_SHEET.jigsHead.map((text) => ({ text, bold: true })),
           ...rows.map((cells) => cells.map((text) => ({ text }))),
