@@ -2,8 +2,8 @@
 import { describe, expect, test } from "vitest";
 import { designWith, WORKED } from "../support/designs.ts";
 import { requireProgram } from "../support/outside-programs.ts";
-import { faultsOfRunning } from "../support/router-running.ts";
 import { cutter, type Routed, routed, withRouter } from "../support/router-designs.ts";
+import { faultsOfRunning } from "../support/router-running.ts";
 
 const CUTTERS = [cutter("end-6", 6), cutter("drill-9.7", 9.7, { kind: "drill", step: 5 })];
 type Machine = NonNullable<Parameters<typeof withRouter>[2]>;

@@ -45,8 +45,10 @@ export function faultsOfRunning(text: string, heights: Heights): string[] {
   for (const line of out.split("\n")) {
     const [, name, list = ""] = /(\w+)\((.*)\)\s*$/.exec(line) ?? [];
     if (name === undefined) continue;
-    if (MOVES.includes(name)) for (const fault of faultsOfMove(name, endOf(name, list, state), state, heights)) faults.add(fault);
-    if (/PROGRAM_STOP|PROGRAM_END|CHANGE_TOOL/.test(name)) for (const fault of faultsOfStop(name, state, heights)) faults.add(fault);
+    if (MOVES.includes(name))
+      for (const fault of faultsOfMove(name, endOf(name, list, state), state, heights)) faults.add(fault);
+    if (/PROGRAM_STOP|PROGRAM_END|CHANGE_TOOL/.test(name))
+      for (const fault of faultsOfStop(name, state, heights)) faults.add(fault);
     state = after(name, list, state);
   }
   return [...faults];
@@ -58,7 +60,12 @@ function endOf(name: string, list: string, { scale }: State): [number, number, n
   return [n[0]!, n[1]!, n[name === "ARC_FEED" ? 5 : 2]!];
 }
 
-function faultsOfMove(name: string, [x, y, z]: readonly [number, number, number], state: State, heights: Heights): string[] {
+function faultsOfMove(
+  name: string,
+  [x, y, z]: readonly [number, number, number],
+  state: State,
+  heights: Heights,
+): string[] {
   const [fromX, fromY, fromZ] = state.at;
   const isSideways = name === "ARC_FEED" || Math.hypot(x - fromX, y - fromY) > NEAR;
   const low = Math.min(z, fromZ) - heights.top;
@@ -71,7 +78,8 @@ function faultsOfMove(name: string, [x, y, z]: readonly [number, number, number]
     if (state.spindle !== "off") faults.push("turns before it is at its park height");
     return faults;
   }
-  if (name === "STRAIGHT_TRAVERSE" && isSideways && low < heights.rapid - NEAR) faults.push("goes fast sideways too low");
+  if (name === "STRAIGHT_TRAVERSE" && isSideways && low < heights.rapid - NEAR)
+    faults.push("goes fast sideways too low");
   if (state.spindle === "off") faults.push("moves with the spindle off");
   if (state.spindle === "starts") faults.push("moves before the spindle is at its speed");
   return faults;

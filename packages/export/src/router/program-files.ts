@@ -5,8 +5,8 @@ import { formatDecimal, formatValue } from "@lamplane/parameters/units";
 import { SET_UP } from "../words/router.ts";
 import type { Program } from "./program.ts";
 import { programText } from "./rs274.ts";
-import { isThrough } from "./set-up.ts";
 import { fitText, machineLength, runLines } from "./run-lines.ts";
+import { isThrough } from "./set-up.ts";
 import type { Toolpath } from "./toolpath.ts";
 
 /** A program's file: its path in the pack, its text, what each line of it does. */

@@ -178,10 +178,14 @@ export const ROUTER_LIMIT = {
     value: "440 mm",
     limit: "400 mm",
   }),
-  "travel-z": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in z; the router has ${limit}. A lower \`router.parkHeight\` needs less.`, {
-    value: "151 mm",
-    limit: "80 mm",
-  }),
+  "travel-z": sentence(
+    ({ value, limit }: Numbers) =>
+      `Needs ${value} of travel in z; the router has ${limit}. A lower \`router.parkHeight\` needs less.`,
+    {
+      value: "151 mm",
+      limit: "80 mm",
+    },
+  ),
 } as const;
 
 export const ROUTER_LIMIT_SOURCE = "the router's travel and the cutters' sizes, as entered";

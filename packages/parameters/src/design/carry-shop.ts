@@ -1,6 +1,15 @@
 // A design that carries what its shop file holds, so that it can be sent on without it.
 import { isMap } from "yaml";
-import { isListName, isRow, LISTS, type ListName, listsWithin, type Row, type TableSection, UNIT_OF } from "../table/index.ts";
+import {
+  isListName,
+  isRow,
+  LISTS,
+  type ListName,
+  listsWithin,
+  type Row,
+  type TableSection,
+  UNIT_OF,
+} from "../table/index.ts";
 import { formatDecimal } from "../units.ts";
 import { endOf, pairAt, parseEditableMap, splitByteOrderMark } from "../yaml/editable-map.ts";
 import { applyEdits } from "../yaml/edits.ts";
