@@ -57,3 +57,18 @@ describe("a danger put into a program is found:", () => {
     expect(faultsOf(routedCheek, text).join("; ")).toMatch(fault);
   });
 });
+
+describe("a set-up is refused, with both figures, whose cutter", () => {
+  const limitsOf = (more: Parameters<typeof cutter>[2], machine: Machine = {}) =>
+    routed(withRouter(designWith(WORKED), [cutter("end-6", 6, more)], machine)).limits.filter(
+      ({ setUp }) => setUp === "cheek-left",
+    );
+  test("is to turn faster than the spindle may", () => {
+    expect(limitsOf({ speed: 30000 })).toMatchObject([{ code: "speed", value: 30000, limit: 24000 }]);
+    expect(limitsOf({ speed: 30000 }, { maxSpeed: 30000 })).toEqual([]);
+  });
+  test("is to go deeper in a pass than it has edges", () => {
+    expect(limitsOf({ step: 40, cutting: 22 })).toMatchObject([{ code: "step", value: 40, limit: 22 }]);
+    expect(limitsOf({ step: 22, cutting: 22 })).toEqual([]);
+  });
+});
