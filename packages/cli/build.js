@@ -3,6 +3,7 @@
 import { renameSync, rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { isUpToDate } from "../viewer/build-age.js";
+import { noWoff2, solidsOnly } from "../viewer/library-parts.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const BUNDLE = `${here}bundle`;
@@ -10,6 +11,7 @@ const yamlModule = fileURLToPath(new URL("../parameters/node_modules/yaml/browse
 const MADE_OF = [
   "build.js",
   "text-width.js",
+  "../viewer/library-parts.js",
   "dist",
   ...["geometry", "parameters", "bench", "sheets", "export"].map((p) => `../${p}/dist`),
 ];
@@ -34,6 +36,7 @@ if (
       "sheets-worker": `${here}dist/pack/sheets-worker.js`,
     },
     platform: "node",
+    plugins: [noWoff2, solidsOnly],
     // yaml as ES modules, as in the page: a hundred small CommonJS ones take twice as long to start.
     resolve: { alias: { "string-width": `${here}text-width.js`, yaml: yamlModule } },
   });

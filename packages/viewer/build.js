@@ -12,6 +12,7 @@ const MADE_OF = [
   "index.html",
   "vite.config.ts",
   "build.js",
+  "library-parts.js",
   "opening-plane-json.js",
   "write-service-worker.js",
   "package.json",

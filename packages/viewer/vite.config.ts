@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { defineConfig, type Plugin } from "vite";
+import { noWoff2, solidsOnly } from "./library-parts.js";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 /** Packs say which version made them: the command's. */
@@ -27,25 +28,6 @@ const noColourProfile: Plugin = {
   transform: (code, id) =>
     /[\\/]pdfkit\.browser\.mjs$/.test(id)
       ? code.replace(/new URL\((["'`])[^"'`]+\.icc\1,\s*import\.meta\.url\)(\.href)?/g, '""')
-      : undefined,
-};
-
-/** The PDF library reads compressed typefaces too; the two within are not compressed, and this decoder is as large as one of them. */
-const noWoff2: Plugin = {
-  name: "no-woff2",
-  enforce: "pre",
-  load: (id) => (/[\\/]brotli[\\/]decompress\.js$/.test(id) ? "export default undefined;" : undefined),
-};
-
-/** Of the solids' library only what parts are given as, measured and written by: no page makes primitives, hulls or booleans. */
-const solidsOnly: Plugin = {
-  name: "solids-only",
-  enforce: "pre",
-  load: (id) =>
-    /[\\/]@jscad[\\/]modeling[\\/]src[\\/]index\.js$/.test(id)
-      ? `module.exports = { ${["geometries", "maths", "measurements", "operations/modifiers", "text", "utils"]
-          .map((part) => `${part.split("/").at(-1)}: require("./${part}")`)
-          .join(", ")} };`
       : undefined,
 };
 

@@ -15,7 +15,7 @@ const PLANES: readonly Changes[] = [
 ];
 const UNITS = ["mm", "in"] as const;
 /** From no light at all to far too wide, about the mouth that is wanted. */
-const SEEN = [0, 0.02, 0.12, 0.1501, 0.31, 0.52, 0.9, 2.5];
+const SEEN = [0, 0.02, 0.12, 0.15, 0.1501, 0.3, 0.31, 0.5, 0.52, 0.9, 2.5];
 const CASES = PLANES.flatMap((changes, plane) =>
   UNITS.flatMap((units) =>
     SEEN.map((seen) => ({ plane, units, seen, made: elevation({ ...designWith(changes), units }) })),

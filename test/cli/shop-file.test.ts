@@ -56,6 +56,26 @@ test("a design that `new` writes leaves the saw to the shop file: its kerf and p
   expect((await kerfOf()) - (await kerfOf("--shop", at("fine-saw.yaml")))).toBeCloseTo(2 * (3.2 - 1.2), 9);
 });
 
+test("where --shop is given, each value of the design that stands over it is noted with both, and a list; equal ones are not", async () => {
+  const design = "shop: { kerf: 3.2, paper: A4, sawLimit: 60 }\niron: { width: 48, thickness: 3.6 }\ncutters: []\n";
+  writeFileSync(at("own.yaml"), design);
+  writeFileSync(
+    at("given.yaml"),
+    "shop: { kerf: 1.2, paper: A3, sawLimit: 60 }\ncutters: [{ name: six, kind: end, diameter: 6, cutting: 20 }]\n",
+  );
+  for (const command of ["check", "figures"]) {
+    const { err } = await runCommand(command, at("own.yaml"), "--shop", at("given.yaml"));
+    const end = "delete the key to follow the shop file";
+    expect(err.trim().split("\n").sort()).toEqual([
+      `${at("own.yaml")}:1:15: note: shop.kerf: the design's own 3.2 mm holds, not 1.2 mm of ${at("given.yaml")}; ${end}`,
+      `${at("own.yaml")}:1:27: note: shop.paper: the design's own A4 holds, not A3 of ${at("given.yaml")}; ${end}`,
+      `${at("own.yaml")}:3:1: note: cutters: the design's own list holds, not that of ${at("given.yaml")}; ${end}`,
+    ]);
+  }
+  writeFileSync(at("own.yaml"), `shop: { file: given.yaml, kerf: 3.2 }\n${design.split("\n")[1]}\n`);
+  expect((await runCommand("check", at("own.yaml"))).err).toBe("");
+});
+
 test("measured keeps a design's shop file, and its values", async () => {
   expect((await runCommand("measured", at("plane.yaml"), "ironThickness=3.62")).exit).toBe(0);
   expect(readFileSync(at("plane.yaml"), "utf8")).toMatch(/^shop: shops\/ours\.yaml\n/);

@@ -64,3 +64,51 @@ test("JSON holds the whole plan in mm", async () => {
   ]);
   expect(plan.core.offcut.length).toBeGreaterThanOrEqual(3);
 });
+
+/** A number as the report has it: two decimals without zeros at their end. */
+const shown = (mm: number): string => String(Math.round(mm * 100) / 100);
+
+test.each([[SMOOTHER], [JOINTER], ["examples/tapered-panel.yaml"]])(
+  "the report of %s has the plan's every number in its line",
+  async (file) => {
+    const { out } = await runCommand("stock", file, "--all");
+    const plan = JSON.parse((await runCommand("stock", file, "--json")).out);
+    const lines = out.split("\n").map((line) => line.trim().split(/\s{2,}/));
+    const has = (...cells: string[]) =>
+      expect(
+        lines.some((line) => cells.every((cell, i) => line[i] === cell)),
+        cells.join(" | "),
+      ).toBe(true);
+    const { rip, core, list, marks, offcut } = plan;
+    for (const [i, { piece, rough, finished, sawn }] of rip.strips.entries()) {
+      const cut = rip.sawLines[i];
+      has(piece, ...(cut ? [shown(cut.fence)] : []), shown(rough), shown(finished));
+      has(piece, shown(sawn), ...(cut ? [`${shown(cut.kerf.from)} to ${shown(cut.kerf.to)}`] : []));
+    }
+    for (const { name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole } of core.cuts) {
+      has(name, `${shown(saw)}°`, shown(markAtSole), shown(markAtTop));
+      const end = shown(wasteTo === "heel" ? kerfAtSole.to : kerfAtSole.from);
+      expect(lines.find((line) => line[0] === name && line.length >= 5)![4]).toContain(end);
+    }
+    for (const { piece, count, rough } of list.rows) {
+      const line = lines.find((cells) => cells[0] === piece && cells[1] === `${count}` && cells.length > 2)!;
+      for (const size of [rough.length, rough.width, rough.thickness]) expect(line[2], piece).toContain(shown(size));
+    }
+    for (const { over, strokes, at } of marks.marks) {
+      const line = lines.find(
+        (cells) => cells[0] === over && at.every((x: number) => cells[strokes]?.includes(shown(x))),
+      );
+      expect(line, `${over}, ${strokes}`).toBeDefined();
+    }
+    const text = out.replace(/\s+/g, " ");
+    for (const value of [
+      offcut.length,
+      offcut.height,
+      offcut.width,
+      core.roomBetweenMarks,
+      core.setInToe,
+      core.setInHeel,
+    ])
+      expect(text).toContain(`${shown(value)} mm`);
+  },
+);

@@ -7,13 +7,11 @@ import { afterEach, describe, expect, test, vi } from "vitest";
 import { meshOf } from "../support/meshes.ts";
 
 type Triangle = readonly (readonly [number, number, number])[];
-interface Serializer {
-  serialize(...args: unknown[]): ArrayBuffer[];
-}
-/** The very object that the package calls. */
-const serializer: Serializer = createRequire(new URL("../../packages/export/package.json", import.meta.url))(
-  "@jscad/stl-serializer",
-);
+type Serialize = (...args: unknown[]) => ArrayBuffer[];
+const require = createRequire(new URL("../../packages/export/package.json", import.meta.url));
+/** The very objects that the package calls: the whole serializer, and what it writes triangles with. */
+const serializer: { serialize: Serialize } = require("@jscad/stl-serializer");
+const binarySerializer: { serializeBinary: Serialize } = require("@jscad/stl-serializer/CSGToStlb.js");
 
 /** P. Bourke, "STL format": 80 bytes, a count, then a normal, three corners and two bytes a facet. */
 function serialised(triangles: readonly Triangle[]): ArrayBuffer[] {
@@ -38,6 +36,7 @@ function trianglesIn(bytes: Uint8Array): Triangle[] {
 /** Writes the block while the serializer hands over other triangles than its own. */
 const written = (triangles: readonly Triangle[]) => () => {
   vi.spyOn(serializer, "serialize").mockReturnValue(serialised(triangles));
+  vi.spyOn(binarySerializer, "serializeBinary").mockReturnValue(serialised(triangles));
   return stlBytes(block, "block", VOLUME);
 };
 afterEach(() => void vi.restoreAllMocks());

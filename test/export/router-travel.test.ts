@@ -43,3 +43,25 @@ describe.each(programs.map((each) => [each.program.setUp.name, each] as const))(
     });
   },
 );
+
+test("a piece of 200 by 120 mm with one hole in its middle needs just its own size, wherever its corner lies", () => {
+  const setUp = {
+    name: "plate",
+    title: "Plate",
+    stock: { width: 200, depth: 120, thickness: 20 },
+    corner: { x: -60, y: -10 },
+    features: [{ kind: "hole", circle: { centre: { x: 20, y: 40 }, radius: 10 }, depth: 20 }],
+    holding: "cradle",
+    height: 40,
+  } as const;
+  const on = (area: { width: number; depth: number; height: number }) =>
+    planProgram(setUp, { ...design.router, area }, CUTTERS);
+  const own = { width: 200, depth: 120, height: 40 + design.router.rapidHeight };
+  expect(on(own)).toHaveProperty("program");
+  for (const [side, code] of [
+    ["width", "travel-x"],
+    ["depth", "travel-y"],
+    ["height", "travel-z"],
+  ] as const)
+    expect(on({ ...own, [side]: own[side] - 1 })).toMatchObject({ limit: { code, value: own[side] } });
+});

@@ -1,11 +1,13 @@
 // STL files: what we write is a solid to two other programs, and what is no solid is never written.
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import modeling from "@jscad/modeling";
 import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
 import { meshMeasures, parseStl, stlBytes } from "@lamplane/export";
 import { triangleCount, unweld } from "@lamplane/geometry/mesh";
+import { toGeom3 } from "@lamplane/parameters/solids";
 import Module from "manifold-3d";
 import { describe, expect, test } from "vitest";
 import { meshOf } from "../support/meshes.ts";
@@ -31,8 +33,18 @@ const SOLIDS: readonly [name: string, solid: Geom3, volume: number][] = [
   ["a plate with a hole", plate, (40 * 30 - holeArea) * 8],
 ];
 
+/** JSCAD's serializer as it is called whole. */
+const { serialize } = createRequire(new URL("../../packages/export/package.json", import.meta.url))(
+  "@jscad/stl-serializer",
+);
+
 describe.each(SOLIDS)("%s", (name, solid, volume) => {
   const bytes = stlBytes(meshOf(solid), name, volume);
+
+  test("has the triangles that JSCAD's serializer writes", () => {
+    const [, , triangles] = serialize({ binary: true }, toGeom3(meshOf(solid)));
+    expect(Buffer.compare(Buffer.from(bytes.subarray(84)), Buffer.from(triangles))).toBe(0);
+  });
 
   test("has its volume", () => {
     const { volume: measured } = meshMeasures(bytes);

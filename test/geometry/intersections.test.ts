@@ -8,27 +8,9 @@ import {
   splitAtIntersection,
   subsegment,
 } from "../../packages/geometry/src/intersection.ts";
+import { arcs, lines, places } from "../support/segments.ts";
 
-const mm = fc.double({ min: -50, max: 50, noNaN: true });
-const places = fc.tuple(mm, mm).map(([x, y]) => point(x, y));
-const lines = fc
-  .tuple(places, places)
-  .filter(([a, b]) => distance(a, b) > 1)
-  .map(([a, b]) => line(a, b));
-const arcs = fc
-  .tuple(
-    places,
-    fc.double({ min: 2, max: 60, noNaN: true }),
-    fc.integer({ min: 0, max: 359 }),
-    fc.integer({ min: -350, max: 350 }),
-  )
-  .filter(([, , , sweep]) => Math.abs(sweep) > 5)
-  .map(([centre, radius, start, sweep]) => {
-    const at = (deg: number) =>
-      point(centre.x + radius * Math.cos((deg * Math.PI) / 180), centre.y + radius * Math.sin((deg * Math.PI) / 180));
-    return arc(at(start), at(start + sweep), centre, sweep);
-  });
-const segments = fc.oneof(lines, arcs);
+const segments = fc.oneof(lines, arcs({ least: 6, most: 350 }));
 
 /** Signed side of a point: left of a line, outside a circle. */
 const sideOf = (s: Segment, p: Point): number =>

@@ -3,7 +3,6 @@ import {
   arc,
   distance,
   distanceToSegment,
-  line,
   nearestOnSegment,
   point,
   pointAlong,
@@ -12,33 +11,14 @@ import {
 } from "@lamplane/geometry";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-
-const mm = fc.double({ min: -50, max: 50, noNaN: true });
-const places = fc.tuple(mm, mm).map(([x, y]) => point(x, y));
-const lines = fc
-  .tuple(places, places)
-  .filter(([a, b]) => distance(a, b) > 1)
-  .map(([a, b]) => line(a, b));
-const arcs = fc
-  .tuple(
-    places,
-    fc.double({ min: 2, max: 60, noNaN: true }),
-    fc.integer({ min: 0, max: 359 }),
-    fc.integer({ min: -360, max: 360 }),
-  )
-  .filter(([, , , sweep]) => sweep !== 0)
-  .map(([centre, radius, start, sweep]) => {
-    const at = (deg: number) =>
-      point(centre.x + radius * Math.cos((deg * Math.PI) / 180), centre.y + radius * Math.sin((deg * Math.PI) / 180));
-    return arc(at(start), at(start + sweep), centre, sweep);
-  });
+import { arcs, lines, places } from "../support/segments.ts";
 
 const STEPS = 720; // half a degree of a full turn: a point between two is off by no more than radius · (1 − cos ¼°) + a step
 const walked = (s: Segment) => Array.from({ length: STEPS + 1 }, (_, i) => pointAlong(s, i / STEPS));
 
 test("a segment is as far from a point as the nearest of all its points, also an arc of more than half a turn", () => {
   fc.assert(
-    fc.property(fc.oneof(lines, arcs), places, (segment, p) => {
+    fc.property(fc.oneof(lines, arcs({ least: 1, most: 360 })), places, (segment, p) => {
       const points = walked(segment);
       const least = Math.min(...points.map((q) => distance(p, q)));
       const step = Math.max(...points.slice(1).map((q, i) => distance(q, points[i]!)));
@@ -62,16 +42,19 @@ test("beyond an arc's ends the nearer end is nearest, within them the circle", (
 
 test("the box about segments holds every point of them and no more", () => {
   fc.assert(
-    fc.property(fc.array(fc.oneof(lines, arcs), { minLength: 1, maxLength: 3 }), (segments) => {
-      const { min, max } = segmentBounds(segments);
-      const points = segments.flatMap(walked);
-      const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-      // A walk by half degrees on a radius of 60 at most misses an extreme by 60·(1 − cos ¼°) = 0.0006.
-      expect(Math.min(...xs) - min.x).toBeCloseTo(0, 2);
-      expect(Math.min(...ys) - min.y).toBeCloseTo(0, 2);
-      expect(max.x - Math.max(...xs)).toBeCloseTo(0, 2);
-      expect(max.y - Math.max(...ys)).toBeCloseTo(0, 2);
-    }),
+    fc.property(
+      fc.array(fc.oneof(lines, arcs({ least: 1, most: 360 })), { minLength: 1, maxLength: 3 }),
+      (segments) => {
+        const { min, max } = segmentBounds(segments);
+        const points = segments.flatMap(walked);
+        const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+        // A walk by half degrees on a radius of 60 at most misses an extreme by 60·(1 − cos ¼°) = 0.0006.
+        expect(Math.min(...xs) - min.x).toBeCloseTo(0, 2);
+        expect(Math.min(...ys) - min.y).toBeCloseTo(0, 2);
+        expect(max.x - Math.max(...xs)).toBeCloseTo(0, 2);
+        expect(max.y - Math.max(...ys)).toBeCloseTo(0, 2);
+      },
+    ),
     { numRuns: 300 },
   );
 });

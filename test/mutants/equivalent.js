@@ -68,12 +68,6 @@ export const EQUIVALENT = [
     why: "the first station is the widest so far, so that it is set to false before it is asked",
   },
   {
-    file: "elevation/stack.ts",
-    line: "const far = («2» * height) / sinDeg(faceAngle) + Math.abs(v);",
-    made: "(2 * 1.1)",
-    why: DRAWN,
-  },
-  {
     file: "elevation/blocks.ts",
     line: "const ramp = splitAtIntersection(rampPath(plane.ramp, sole, «2» * height), top);",
     made: "(2 * 1.1)",
@@ -159,4 +153,28 @@ export const EQUIVALENT = [
     why: SLACK,
   },
   { file: "src/hole-pair.ts", line: "if (away «<» EPSILON) return [];", made: "<=", why: EQUAL },
+  {
+    file: "survey/work-map.ts",
+    line: "if (plane && crossings.every((crossing) => crossing[2] «>=» planeHeight(plane, crossing) - TOUCHING))",
+    made: ">",
+    why: EQUAL,
+  },
+  {
+    file: "survey/feasible-curves.ts",
+    line: "const LARGEST = «1e3»; // mm: no limit",
+    made: "(1e3 * 1.1)",
+    why: "a metre is more than any bed is hollow by; any length beyond it serves",
+  },
+  {
+    file: "units/format.ts",
+    line: 'if (mm «<» 0 && Number(thousandths) === 0) return "0 in";',
+    made: "<=",
+    why: "0 is 0 in on the rule too",
+  },
+  {
+    file: "units/format.ts",
+    line: `return value «>» NOTHING ? \`under \${10 ** -decimals}\` : figure;`,
+    made: ">=",
+    why: EQUAL,
+  },
 ];

@@ -1,5 +1,5 @@
 // The card hangs up what the traveller's steps say: each setting on it is a number of its step, also once values are measured.
-import { JOB_STEPS } from "@lamplane/bench";
+import { JOB_STEPS, type Step, stepWords } from "@lamplane/bench";
 import type { Design } from "@lamplane/parameters/table";
 import { traveller } from "@lamplane/sheets";
 import { describe, expect, test } from "vitest";
@@ -37,6 +37,14 @@ describe.each(Object.entries(PLANES))("%s", (_, design) => {
       for (const { value, was } of rows) expect(values, JOB_STEPS[step - 1]).toContainEqual({ value, was });
     }
   });
+});
+
+test.each(Object.entries(PLANES))("%s: the card calls each step by its title", (_, design) => {
+  const { setUps, steps } = traveller(design);
+  for (const { step, title } of setUps) {
+    expect(title).toBe(steps[step - 1]!.title);
+    expect(title).toBe(stepWords(design, JOB_STEPS[step - 1] as Step).title);
+  }
 });
 
 test("a jig on the page of a step that is done is the one that the step was done with", () => {

@@ -49,6 +49,10 @@ describe("class.pdf", () => {
     for (const [i, [name]] of IRONS.entries()) expect(pages[0]).toContain(`${i + 1} ${name}`);
     const titles = pages.slice(1, 11).map((page) => /Set-up (\d+): [A-Z][a-z ]+/.exec(page)?.[1]);
     expect(titles).toEqual(["1", "2", "3", "4", "5", "6", "7", "8", "9", "10"]);
+    for (const page of pages.slice(1, 11)) {
+      const [, number, work] = /Set-up (\d+): ([A-Z][a-z]+ [a-z]+)/.exec(page)!;
+      expect(pages[0]).toContain(` ${number} ${work}`);
+    }
     expect(pages[11]).toContain("Jigs to make");
     for (const [i, [name]] of IRONS.entries()) expect(pages[12 + i]).toContain(`${i + 1} ${name}`);
   });

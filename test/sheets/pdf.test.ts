@@ -1,6 +1,7 @@
 // PDF of a picture: arcs within a micrometre, every character drawn or boxed, embedded typefaces, the same bytes at any hour.
 
 import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { arc, line, point, pointAlong } from "@lamplane/geometry";
 import { POINTS_PER_MM } from "@lamplane/parameters/units";
 import { type Picture, textWidth } from "@lamplane/sheets";
@@ -135,4 +136,32 @@ test("the pictures' own table of widths is the typeface's", () => {
         -0.4,
       );
     }
+});
+
+/** Words of the papers; pairs that move, join or carry marks; figures and signs; scripts that are not Latin. */
+const WORDS = "AVATAR Tyre offcut fitting affluent 3/4 12.70 mm ⌀9.5 50° “Yew” – ½ × Ž̈ i̊ βρ Њива To, 1½ V.A. L’Y".split(
+  " ",
+);
+
+test("words are laid out as the font's library lays them, by a font that all documents share", () => {
+  const fontkit = createRequire(new URL("../../packages/sheets/package.json", import.meta.url))("fontkit");
+  const sentences = readFileSync(new URL("../../packages/sheets/wording.md", import.meta.url), "utf8").match(/\S+/g)!;
+  const words = [...WORDS, ...WORDS.map((word) => `${word} `), ...new Set(sentences)];
+  const { plain, bold } = installedTypefaces();
+  for (const { bytes, font } of [plain, bold]) {
+    const theirs: typeof font = fontkit.create(bytes);
+    for (const word of words) {
+      const [ours, library] = [font.layout(word), theirs.layout(word)];
+      expect(ours.glyphs.map(({ id }) => id)).toEqual(library.glyphs.map(({ id }) => id));
+      expect(ours.positions.map((at) => ({ ...at }))).toEqual(library.positions.map((at) => ({ ...at })));
+      expect(ours.advanceWidth).toBe(library.advanceWidth);
+    }
+  }
+});
+
+test("a document's text does not depend on the documents before it", async () => {
+  const ligature = await bytesOf("\uFB01tting");
+  const letters = await bytesOf("fitting");
+  expect(Buffer.from(letters).includes("<0066 0069>")).toBe(true);
+  expect(Buffer.from(ligature).includes("<fb01>")).toBe(true);
 });

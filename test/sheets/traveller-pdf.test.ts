@@ -79,14 +79,14 @@ describe.each([
     const card = await cardOf(told);
     const text = textOf(requireProgram(context, "pdftotext"), card);
     for (const { label, value } of told.keyFigures) expect(text).toContain(flat(`${label} ${value}`));
-    for (const { step, work, rows } of told.setUps) {
-      expect(text).toContain(flat(`${step} ${work}`));
+    for (const { step, title, rows } of told.setUps) {
+      expect(text).toContain(flat(`${step} ${title}`));
       const { numbers, instructions, picture } = drawnStep(told.steps[step - 1]!);
       const drawn = picture.marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
       const atStep = [...numbers.map((number) => number.value), ...instructions, ...drawn].join("\n");
       for (const { value } of rows) {
-        expect(text, work).toContain(flat(value));
-        expect(atStep, work).toContain(value.replace(/, no (less|more)$/, ""));
+        expect(text, title).toContain(flat(value));
+        expect(atStep, title).toContain(value.replace(/, no (less|more)$/, ""));
       }
     }
     expect(text).toContain("page 1 of 2 ");

@@ -6,7 +6,7 @@ import { readDesign } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { describe, expect, test } from "vitest";
 import type { View } from "../../packages/viewer/src/protocol/view.ts";
-import { type Scale, toPixels, toSheet } from "../../packages/viewer/src/sheet/layout.ts";
+import { layOutDimension, type Scale, toPixels, toSheet } from "../../packages/viewer/src/sheet/layout.ts";
 import { numberBox, numberRoom } from "../../packages/viewer/src/sheet/number-box.ts";
 import type { NumberBox } from "../../packages/viewer/src/sheet/obstacles.ts";
 import { chooseDimensions, fitScaleOf, layOutView } from "../../packages/viewer/src/sheet/view-layout.ts";
@@ -151,6 +151,24 @@ describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher"])("%s",
       }
   });
 
+  test("a name's box holds the name, and names lie on their part", () => {
+    const named = fields.filter(({ names }) => names.length > 0);
+    expect(named.length).toBeGreaterThan(1);
+    for (const { at, view, scale, names } of named)
+      for (const box of names) {
+        const label = view.labels.find(({ at: place }) => {
+          const { x } = toPixels(scale, place);
+          return Math.abs((box.left + box.right) / 2 - x) < 1;
+        })!;
+        const { y } = toPixels(scale, label.at);
+        expect(box.top, at).toBeLessThan(y - 10); // letters of 14 px over their baseline
+        expect(box.bottom, at).toBeGreaterThan(y + 3);
+        expect(box.bottom - box.top, at).toBeLessThan(30);
+        expect(box.right - box.left, at).toBeGreaterThan(6.5 * label.text.length);
+        expect(box.right - box.left, at).toBeLessThan(9 * label.text.length + 10);
+      }
+  });
+
   test("lines are broken where their number stands, and start off the outline", () => {
     const struck = fields.flatMap(({ at, laid }) =>
       laid.flatMap(({ dimension, place, box }) => {
@@ -201,6 +219,68 @@ describe.each(["apprentice-smoother", "trestle-jack", "figured-finisher"])("%s",
     );
     expect(ways).toEqual(kept);
     expect(again).toEqual(first);
+  });
+});
+
+describe("a number on its line", () => {
+  const scale: Scale = { perMm: 2, origin: { x: 50, y: 300 }, width: 700, height: 400 };
+  const box = { min: { x: 0, y: 0 }, max: { x: 250, y: 110 } };
+  const room = { width: 46, right: 30, below: 0 };
+
+  test.each(["below", "above", "left", "right"] as const)(
+    "%s the view stands between its arrows, from one to the other",
+    (side) => {
+      const isUpright = side === "left" || side === "right";
+      const to = isUpright ? { x: 20, y: 90 } : { x: 220, y: 20 };
+      const taken = isUpright ? { width: 46, right: 0, below: 20 } : room;
+      const at = [0, 0.25, 0.5, 0.75, 1].map((share) => {
+        const shape = { kind: "along", from: { x: 20, y: 20 }, to, side, tier: 1, share } as const;
+        const laid = layOutDimension(shape, scale, box, taken, false);
+        const number = numberBox(laid, taken);
+        const ends = tipsOf(laid.arrows()).map((tip) => (isUpright ? tip.y : tip.x));
+        const [low, high] = isUpright ? [number.top, number.bottom] : [number.left, number.right];
+        expect(low).toBeGreaterThan(Math.min(...ends) - 3);
+        expect(high).toBeLessThan(Math.max(...ends) + 3);
+        for (const piece of piecesOf(laid.lines()))
+          expect(
+            samplesWithin(piece, {
+              ...number,
+              left: number.left + 1,
+              right: number.right - 1,
+              top: number.top + 3,
+              bottom: number.bottom - 3,
+            }),
+          ).toBe(0);
+        return { middle: (low + high) / 2, of: (ends[0]! + ends[1]!) / 2 };
+      });
+      for (const [i, { middle }] of at.entries()) if (i > 0) expect(middle).toBeGreaterThan(at[i - 1]!.middle + 5);
+      expect(Math.abs(at[2]!.middle - at[2]!.of)).toBeLessThan(3);
+      // the outer places are as far from the middle as each other
+      expect(at[0]!.middle + at[4]!.middle).toBeCloseTo(2 * at[2]!.middle, 6);
+    },
+  );
+
+  test("that has no room between its arrows stands beside or beyond them, with the arrows outside", () => {
+    for (const share of [0.2, 0.5, 0.95]) {
+      const shape = {
+        kind: "along",
+        from: { x: 20, y: 20 },
+        to: { x: 30, y: 20 },
+        side: "below",
+        tier: 0,
+        share,
+      } as const;
+      const laid = layOutDimension(shape, scale, box, room, false);
+      const number = numberBox(laid, room);
+      const [a, b] = tipsOf(laid.arrows()).map(({ x }) => x) as [number, number];
+      const y = tipsOf(laid.arrows())[0]!.y;
+      const isClear = number.right < Math.min(a, b) || number.left > Math.max(a, b) || number.top > y;
+      expect(isClear, String(share)).toBe(true);
+      const wide = piecesOf(laid.lines())
+        .filter(([p, q]) => p.y === q.y)
+        .map(([p, q]) => Math.abs(q.x - p.x));
+      expect(Math.max(...wide)).toBeGreaterThan(b - a);
+    }
   });
 });
 

@@ -3,8 +3,10 @@ import { existsSync } from "node:fs";
 import {
   completeDesign,
   faultText,
+  formatParameter,
   knownPaths,
   nearNames,
+  type OverShop,
   otherUnitText,
   readDesign,
   readLengths,
@@ -36,7 +38,7 @@ export function loadDesign(
   changes: readonly string[] = [],
   shopFile?: string,
 ): Design {
-  const { design, slips, oldWords, formerKeys } = readDesignFile(
+  const { design, slips, oldWords, formerKeys, overShop } = readDesignFile(
     readDesignBytes(file),
     fileTitle(file),
     shopAccess(file, shopFile),
@@ -46,10 +48,23 @@ export function loadDesign(
   for (const slip of slips) tell(slip.at, `warning: ${unitSlipText(slip, rowAt(slip.path) as NumberRow)}`);
   for (const word of oldWords) tell(word.at, `note: ${VALUE_NOTE.oldWord(word)}`);
   for (const key of formerKeys) tell(key.at, `note: ${VALUE_NOTE.formerKey(key)}`);
+  if (shopFile !== undefined)
+    for (const over of overShop) tell(over.at, `note: ${overShopText(over, design, fileTitle(shopFile))}`);
   if (changes.length === 0) return design;
   const changed = applyChanges(design, changes);
   for (const word of changed.oldWords) io.err(`--with: note: ${VALUE_NOTE.oldWord(word)}\n`);
   return changed.design;
+}
+
+/** A value of the design that stands over the shop file of the command line. */
+function overShopText({ path, values }: OverShop, design: Design, file: string): string {
+  if (!values) return VALUE_NOTE.listOverShop({ path, file });
+  return VALUE_NOTE.overShop({
+    path,
+    own: formatParameter(path, values.own, design),
+    shop: formatParameter(path, values.shop, design),
+    file,
+  });
 }
 
 /** A design file's bytes. @throws InputRefused where it cannot be read, or is no design file by its size. */

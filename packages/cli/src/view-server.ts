@@ -49,7 +49,7 @@ const HEADERS = {
 };
 
 /** How long a client may take, ms; one that takes longer is cut off, and nobody else notices. */
-export interface Patience {
+interface Patience {
   /** For the lines before a request's body. */
   readonly head: number;
   /** For a whole request. */

@@ -1,6 +1,15 @@
 // A drawing to DXF: lines stay lines, arcs stay arcs and circles stay circles; every number is rounded before it is written.
 
-import { type Arc, type Outline, type Point, pointAlong, pointsEqual, type Segment, tanDeg } from "@lamplane/geometry";
+import {
+  type Arc,
+  type Outline,
+  type Point,
+  pointAlong,
+  pointsEqual,
+  ringTriples,
+  type Segment,
+  tanDeg,
+} from "@lamplane/geometry";
 import {
   type Drawing,
   type DrawingEntry,
@@ -130,8 +139,7 @@ interface Layer {
 }
 
 function addOutline(dxf: DxfWriter, outline: Outline, layer: Layer): Entity {
-  outline.forEach((segment, i) => {
-    const before = outline.at(i - 1)!;
+  ringTriples(outline).forEach(([before, segment], i) => {
     if (!pointsEqual(before.to, segment.from))
       throw new Error(`an outline on ${layer.layerName} is open before its segment ${i}`);
   });

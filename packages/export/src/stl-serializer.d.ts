@@ -8,3 +8,12 @@ declare module "@jscad/stl-serializer" {
   };
   export default serializer;
 }
+declare module "@jscad/stl-serializer/CSGToStlb.js" {
+  import type { Geom3 } from "@jscad/modeling/src/geometries/types.js";
+
+  const binarySerializer: {
+    /** Polygons as they are; the same three buffers. */
+    serializeBinary(solids: readonly Geom3[], options: Record<string, never>): [ArrayBuffer, ArrayBuffer, ArrayBuffer];
+  };
+  export default binarySerializer;
+}

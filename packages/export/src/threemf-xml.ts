@@ -75,7 +75,7 @@ function objectXml({ name, mesh }: NamedMesh, index: number): string {
     (_, n) => `<vertex x="${p[3 * n]}" y="${p[3 * n + 1]}" z="${p[3 * n + 2]}"/>`,
   );
   const triangles = Array.from({ length: triangleCount(mesh) }, (_, t) => {
-    const [v1, v2, v3] = indices.slice(3 * t, 3 * t + 3);
+    const [v1, v2, v3] = [indices[3 * t], indices[3 * t + 1], indices[3 * t + 2]];
     return `<triangle v1="${v1}" v2="${v2}" v3="${v3}"/>`;
   });
   return [

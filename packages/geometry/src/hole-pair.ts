@@ -14,6 +14,7 @@ import {
   tessellate,
 } from "./outline.ts";
 import { polygonHolds } from "./polygon-contact.ts";
+import { ringTriples } from "./ring.ts";
 import { EPSILON } from "./tolerances.ts";
 
 export interface HolePair {
@@ -73,7 +74,9 @@ function farthestPair(outline: Outline, corners: readonly Point[], inset: number
 /** The outline's edges moved inward, and a circle about each corner that points inward. */
 function insetEdges(outline: Outline, inset: number): Segment[] {
   const moved = outline.flatMap((s) => insetSegment(s, inset));
-  const round = outline.flatMap((s, i) => (isInnerCorner(outline.at(i - 1)!, s) ? [fullCircle(s.from, inset)] : []));
+  const round = ringTriples(outline).flatMap(([before, s]) =>
+    isInnerCorner(before, s) ? [fullCircle(s.from, inset)] : [],
+  );
   return [...moved, ...round];
 }
 

@@ -1,4 +1,5 @@
 // Outlines moved sideways by a distance, exactly: lines stay lines, arcs stay arcs; corners are rounded on their outside.
+
 import { intersections, subsegment } from "./intersection.ts";
 import { distanceToChain } from "./nearest-point.ts";
 import {
@@ -12,6 +13,7 @@ import {
   type Segment,
   segmentLength,
 } from "./outline.ts";
+import { ringTriples } from "./ring.ts";
 import { EPSILON } from "./tolerances.ts";
 import { atan2Deg } from "./trig.ts";
 
@@ -27,8 +29,8 @@ const LEAST_AREA = 1e-6;
  * @returns loops that run as the outline does, the largest first
  */
 export function offsetOutline(outline: Outline, by: number): Outline[] {
-  const raw = outline.flatMap((segment, i) => [
-    ...cornerArc(outline.at(i - 1)!, segment, by),
+  const raw = ringTriples(outline).flatMap(([before, segment]) => [
+    ...cornerArc(before, segment, by),
     ...offsetSegment(segment, by),
   ]);
   const far = Math.abs(by) - JOINED;

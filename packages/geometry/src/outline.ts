@@ -1,5 +1,6 @@
 // Exact outlines: points, lines and true arcs. An outline is closed; its boundary runs counter-clockwise.
 
+import { ringPairs } from "./ring.ts";
 import { EPSILON } from "./tolerances.ts";
 import { acosDeg, arcLength, atan2Deg, cosDeg, sinDeg } from "./trig.ts";
 
@@ -61,8 +62,8 @@ function shorterSweep(from: Point, to: Point, centre: Point): number {
 
 /** Straight-sided outline through the points given, in order; repeated points are dropped. */
 export function polygon(...points: Point[]): Outline {
-  const kept = points.filter((p, i) => !pointsEqual(p, points[(i + 1) % points.length]!));
-  return kept.map((p, i) => line(p, kept[(i + 1) % kept.length]!));
+  const kept = ringPairs(points).flatMap(([p, after]) => (pointsEqual(p, after) ? [] : [p]));
+  return ringPairs(kept).map(([from, to]) => line(from, to));
 }
 
 /** Point part of the way along a segment; `share` 0 is its beginning, 1 its end. */

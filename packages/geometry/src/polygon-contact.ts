@@ -1,5 +1,7 @@
 // Straight-sided shapes beside each other: whether they overlap, and how far one may slide before it touches another.
+
 import { boundsOf, type Point, point } from "./outline.ts";
+import { ringTriples } from "./ring.ts";
 import { cosDeg, sinDeg } from "./trig.ts";
 
 /** Corners in order, with the upright box about them. mm */
@@ -74,7 +76,7 @@ export const extremeCorners = (corners: readonly Point[], directions: number): P
 
 /** Corners at which a counter-clockwise polygon turns right: the bottoms of its notches. */
 export const notchCorners = (corners: readonly Point[]): Point[] =>
-  corners.filter((p, i) => turn(corners.at(i - 1)!, p, corners[(i + 1) % corners.length]!) < -TOUCHING);
+  ringTriples(corners).flatMap(([before, at, after]) => (turn(before, at, after) < -TOUCHING ? [at] : []));
 
 /** How far a polygon moves left, or down, before it touches another; endless where it never does. mm */
 export function slideRoom(moving: BoxedPolygon, fixed: BoxedPolygon, way: "left" | "down"): number {

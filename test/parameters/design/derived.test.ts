@@ -34,6 +34,7 @@ describe("plain values", () => {
       slips: [],
       oldWords: [],
       formerKeys: [],
+      overShop: [],
       design: completed({ ...IRON, measured: {}, body: undefined }),
     });
   });
@@ -139,6 +140,7 @@ describe("told to the maker", () => {
       slips: [],
       oldWords: [],
       formerKeys: [],
+      overShop: [],
       design: expected,
     });
     for (const { row } of rowsOf(TABLE)) expect(source).toContain(row.help);

@@ -23,6 +23,7 @@ test("a step's own name has no note", () => {
     design: { stage: "glue-up" },
     oldWords: [],
     formerKeys: [],
+    overShop: [],
   });
 });
 

@@ -9,6 +9,7 @@ import {
   type Point,
   point,
   polygon,
+  polygonArea,
   polygonHolds,
   reverseOutline,
   segmentLength,
@@ -28,7 +29,7 @@ import { corneredOutline } from "../../../packages/parameters/src/jigs/cornered-
 import { findFreeMiddle, makeFreeGrid } from "../../../packages/parameters/src/solids/jigs/free-grid.ts";
 import { distanceToSide, strokeRings } from "../../../packages/parameters/src/solids/jigs/level-lines.ts";
 import { chamferRing } from "../../../packages/parameters/src/solids/jigs/table-chamfer.ts";
-import { chordArea, polygonArea } from "../../../packages/parameters/src/solids/part-faces.ts";
+import { chordArea } from "../../../packages/parameters/src/solids/part-faces.ts";
 
 const box = (x: number, y: number, w: number, d: number): Outline =>
   polygon(point(x, y), point(x + w, y), point(x + w, y + d), point(x, y + d));

@@ -6,7 +6,7 @@ import { lockedParameters } from "../steps.ts";
 import { type Board, wholeBoard } from "./board.ts";
 import { type BodyWood, bodyWood, layOutBody } from "./plane-boards.ts";
 
-export const SIDES = ["length", "width", "thickness"] as const;
+const SIDES = ["length", "width", "thickness"] as const;
 export type Side = (typeof SIDES)[number];
 
 /** A board would do by itself if it were larger by this on one side. mm. */

@@ -69,7 +69,7 @@ export const WEDGE_CHECKS: readonly CheckRow[] = [
     code: "wedge-width",
     subject: "wedge-width",
     relation: "at least",
-    value: (plane) => figureValue(plane, "wedgeWidth")!,
+    value: (plane) => figureValue(plane, "wedgeWidth"),
     stop: 5,
     warn: ({ design }) => 0.75 * design.iron.width,
     unit: "mm",

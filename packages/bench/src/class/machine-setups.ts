@@ -3,6 +3,7 @@ import { type Elevation, type FigureKey, figureValue, recessOf } from "@lamplane
 import type { Design } from "@lamplane/parameters/table";
 import { asBuiltPlane } from "../history/as-built.ts";
 import { type Step, stepIndex, stepsDone } from "../steps.ts";
+import type { SETUP_COLUMNS } from "../words/class.ts";
 
 export const SETUP_KEYS = [
   "blankLength",
@@ -19,7 +20,7 @@ export const SETUP_KEYS = [
 export type SetupKey = (typeof SETUP_KEYS)[number];
 
 /** What differs from plane to plane at a set-up. mm. */
-export type PlaneColumn = "rampMark" | "bedMark" | "pinFromToe";
+export type PlaneColumn = keyof typeof SETUP_COLUMNS;
 
 /** One setting of a machine. */
 export interface Setting {

@@ -34,7 +34,7 @@ const GUESS = 4;
  * How far a reading may be off without a word, mm or degrees: the loosest error that the step makes, as this maker holds it
  * or, where that is finer, as most do.
  */
-export function plausibleDeviation({ hand }: Design, key: MeasuredKey): number {
+function plausibleDeviation({ hand }: Design, key: MeasuredKey): number {
   const { errors = [], held, isBought } = MEASURED_ROWS[key];
   const names = [...errors.map((error) => ERROR_ROWS[error].tolerance), ...(held ? [held] : [])];
   const tolerances = names.map((name) => {

@@ -122,7 +122,7 @@ function applyPinHole({ design }: BuildSnapshot, { pinHoleFromEnd, pinHoleHeight
  * made thicker or thinner, a wedge that is made goes in further or less far.
  * @see plane geometry: v(s) = c₁ + w(s) + e / cos ω
  */
-export function seatWedge(snapshot: BuildSnapshot): BuildSnapshot {
+function seatWedge(snapshot: BuildSnapshot): BuildSnapshot {
   const { design, pinHole } = snapshot;
   if (!pinHole) return snapshot;
   const { s, v } = planeToIron(frameOf(design), pinHole);

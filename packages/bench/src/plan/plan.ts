@@ -44,7 +44,7 @@ export interface TolerancePlan {
  */
 export function tolerancePlan(e: Elevation): TolerancePlan {
   const { design, ramp, pin, points, frame } = e;
-  const edgeHeight = figureValue(e, "edgeHeightAtContact")!;
+  const edgeHeight = figureValue(e, "edgeHeightAtContact");
   return {
     design: freezeAutoValues(e),
     placing: edgeHeight < 0 ? "marks" : design.hand.placing,

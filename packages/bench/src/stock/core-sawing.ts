@@ -1,7 +1,7 @@
 // The two cuts on the core: kerfs on the waste side, and the wedge-shaped offcut between them. Measured on the milled core:
 // x from its toe end, y up from its sole before truing.
 
-import { cotDeg, line, type Outline, type Point, point, polygon, sinDeg } from "@lamplane/geometry";
+import { cotDeg, line, type Outline, type Point, point, polygon, ringPairs, sinDeg } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Span } from "../span.ts";
 import { clipToLeft } from "./inner-fit.ts";
@@ -86,4 +86,4 @@ function offcutCorners(ramp: CoreCut, bed: CoreCut, height: number): Point[] {
 
 /** Corners as an outline. */
 export const outlineOfCorners = (corners: readonly Point[]): Outline =>
-  corners.map((p, i) => line(p, corners[(i + 1) % corners.length]!));
+  ringPairs(corners).map(([from, to]) => line(from, to));

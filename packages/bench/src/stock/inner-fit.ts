@@ -1,25 +1,21 @@
 // Convex shapes within convex shapes, without a turn: the shifts that put a part inside. Exact but for rounding.
-import { boundsOf, distance, EPSILON, type Point, point } from "@lamplane/geometry";
+import {
+  boundsOf,
+  clipPolygon,
+  distance,
+  EPSILON,
+  type Point,
+  point,
+  ringPairs,
+  ringTriples,
+} from "@lamplane/geometry";
 
 /** Part of a convex polygon, counter-clockwise, that lies to the left of the line from `a` to `b`. Empty where none does. */
 export function clipToLeft(polygon: readonly Point[], a: Point, b: Point): Point[] {
   const length = distance(a, b);
   const room = (p: Point) => ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / length;
-  return clipHalfPlane(polygon, room);
+  return clipPolygon(polygon, room);
 }
-
-/** Sutherland and Hodgman's clipping by one half-plane: `room` is the distance to its edge, negative outside. */
-function clipHalfPlane(polygon: readonly Point[], room: (p: Point) => number): Point[] {
-  return polygon.flatMap((here, i) => {
-    const next = polygon[(i + 1) % polygon.length]!;
-    const [before, after] = [room(here), room(next)];
-    const kept = before >= 0 ? [here] : [];
-    return before * after < 0 ? [...kept, interpolate(here, next, before / (before - after))] : kept;
-  });
-}
-
-const interpolate = (a: Point, b: Point, share: number): Point =>
-  point(a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share);
 
 /**
  * The inner-fit polygon: every shift with which a convex part lies in a convex container, itself convex; empty where the
@@ -31,11 +27,10 @@ const interpolate = (a: Point, b: Point, share: number): Point =>
 export function innerFitPolygon(container: readonly Point[], part: readonly Point[]): Point[] {
   if (container.length < 3) return [];
   const shifts = boxShifts(container, part);
-  return container.reduce<Point[]>((left, a, i) => {
-    const b = container[(i + 1) % container.length]!;
+  return ringPairs(container).reduce((left, [a, b]) => {
     const [ex, ey] = [(b.x - a.x) / distance(a, b), (b.y - a.y) / distance(a, b)];
     const reach = Math.min(...part.map((v) => ex * v.y - ey * v.x));
-    return clipHalfPlane(left, (t) => ex * (t.y - a.y) - ey * (t.x - a.x) + reach);
+    return clipPolygon(left, (t) => ex * (t.y - a.y) - ey * (t.x - a.x) + reach);
   }, shifts);
 }
 
@@ -50,9 +45,7 @@ function boxShifts(container: readonly Point[], part: readonly Point[]): Point[]
 
 /** A convex polygon with every edge moved out by the same distance and its corners kept sharp. Counter-clockwise, mm. */
 export function offsetPolygon(polygon: readonly Point[], by: number): Point[] {
-  return polygon.map((here, i) => {
-    const before = polygon[(i + polygon.length - 1) % polygon.length]!;
-    const after = polygon[(i + 1) % polygon.length]!;
+  return ringTriples(polygon).map(([before, here, after]) => {
     const [into, out] = [edgeNormal(before, here), edgeNormal(here, after)];
     const scale = by / (1 + into.x * out.x + into.y * out.y);
     return point(here.x + (into.x + out.x) * scale, here.y + (into.y + out.y) * scale);

@@ -6,7 +6,7 @@ import { flatTop, rampPath } from "@lamplane/parameters/elevation";
 import { toMillimetres } from "@lamplane/parameters/units";
 import type { Span } from "../span.ts";
 import type { CoreSawing } from "./core-sawing.ts";
-import type { RipLayout, StripName } from "./rip-layout.ts";
+import type { RipLayout, RipStrip } from "./rip-layout.ts";
 
 /** One stroke or two, drawn square across the billet's top over all three strips at once. */
 export interface Mark {
@@ -62,20 +62,20 @@ export function planMarks(plane: Elevation, { cuts, setInToe, setInHeel }: CoreS
   };
   const over = (block: Mark["over"]) => marksIn(block, room[block], DIVISION[plane.design.units]);
   const [front, back] = [over("front block"), over("bed block")];
-  const keeps = (piece: StripName) => rip.strips.find((strip) => strip.piece === piece)!.keeps;
-  const on = (piece: MarkedPiece, marks: readonly Mark[], strip: StripName): PieceMarks => ({
+  const [left, core, right] = rip.strips;
+  const on = (piece: MarkedPiece, marks: readonly Mark[], { keeps }: RipStrip): PieceMarks => ({
     piece,
     face: "top",
     marks,
-    keeps: keeps(strip),
+    keeps,
   });
   return {
     marks: [...front, ...back],
     pieces: [
-      on("left cheek", [...front, ...back], "left cheek"),
-      on("front block", front, "core"),
-      on("bed block", back, "core"),
-      on("right cheek", [...front, ...back], "right cheek"),
+      on("left cheek", [...front, ...back], left),
+      on("front block", front, core),
+      on("bed block", back, core),
+      on("right cheek", [...front, ...back], right),
     ],
     room,
     lacking: [

@@ -137,7 +137,7 @@ function stripRows(
 
 function wedgeSizes(plane: Elevation): SmallPiece {
   const { wood, shop } = plane.design;
-  const finished = pieceSize(plane.wedgeLength, figureValue(plane, "wedgeWidth")!, figureValue(plane, "wedgeButt")!);
+  const finished = pieceSize(plane.wedgeLength, figureValue(plane, "wedgeWidth"), figureValue(plane, "wedgeButt"));
   return {
     piece: "wedge",
     count: 1,

@@ -1,5 +1,5 @@
 // Whether a part of a given length goes into a piece of wood with its grain along its length, where, and how long it could be.
-import { type Point, point, type Transform2, transformPoint } from "@lamplane/geometry";
+import { type Point, point, polygonArea, type Transform2, transformPoint } from "@lamplane/geometry";
 import { innerFitPolygon } from "./inner-fit.ts";
 
 /** A part that may be made shorter: a shorter one always lies within a longer one. */
@@ -77,17 +77,11 @@ function roomiestPlacement(container: readonly Point[], part: PartByLength, off:
   const found = layingsAt(part, off)
     .map((way) => ({ way, shifts: shiftsFor(container, part, part.length, way) }))
     .filter(({ shifts }) => shifts.length > 0)
-    .sort((a, b) => areaOf(b.shifts) - areaOf(a.shifts))[0];
+    .sort((a, b) => polygonArea(b.shifts) - polygonArea(a.shifts))[0];
   if (!found) return [];
   const { turn, mirrored } = found.way;
   return [{ place: { turn, mirrored, shift: meanCorner(found.shifts) }, fromGrain: Math.abs(off) }];
 }
-
-const areaOf = (corners: readonly Point[]): number =>
-  corners.reduce((sum, p, i) => {
-    const next = corners[(i + 1) % corners.length]!;
-    return sum + (p.x * next.y - next.x * p.y) / 2;
-  }, 0);
 
 /** Mean of the corners: inside every convex polygon, one shut to a line or a point too. */
 const meanCorner = (corners: readonly Point[]): Point =>

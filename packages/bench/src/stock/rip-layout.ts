@@ -27,7 +27,7 @@ export interface SawLine {
 }
 
 export interface RipLayout {
-  readonly strips: readonly RipStrip[];
+  readonly strips: readonly [left: RipStrip, core: RipStrip, right: RipStrip];
   /** Two, and a third where more is left beside the second cheek than a kerf takes. */
   readonly sawLines: readonly SawLine[];
   /** Width of billet that this needs, and what the rule of thumb says. */
@@ -46,7 +46,13 @@ export interface RipLayout {
  */
 export function ripLayout({ design, widths }: Elevation, width: number): RipLayout {
   const { kerf, jointingPass: pass, millingAllowance: milling } = design.shop;
-  const strip = (piece: StripName, from: number, rough: number, finished: number, fresh: readonly [number, number]) => {
+  const strip = (
+    piece: StripName,
+    from: number,
+    rough: number,
+    finished: number,
+    fresh: readonly [number, number],
+  ): RipStrip => {
     const sawn = rough + pass * (fresh[0] + fresh[1]);
     const keptFrom = from + pass * fresh[0] + milling;
     return {

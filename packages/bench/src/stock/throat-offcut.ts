@@ -48,7 +48,7 @@ export function throatOffcut(plane: Elevation, { offcut }: Pick<CoreSawing, "off
     width: offcutWidth(plane),
     allowance,
     // The core's faces are milled already: the wedge is planed down to its width from them, without an allowance.
-    wedge: fromOffcut(plane, offcut, wedgePart(plane, allowance), figureValue(plane, "wedgeWidth")!),
+    wedge: fromOffcut(plane, offcut, wedgePart(plane, allowance), figureValue(plane, "wedgeWidth")),
     pin: fromOffcut(plane, offcut, pinPart(plane, allowance), plane.pinSize.diameter + 2 * allowance),
   };
 }

@@ -62,8 +62,9 @@ function isHollowUnder(edge: Straightedge, bed: Bed, curves: FeasibleCurves): bo
 
 /** How much of a, b, c is in the sagitta between the first and the last station. */
 function sagittaUnder(edge: Straightedge, bed: Bed): readonly number[] {
-  const [first, last] = endStations(edge).map(({ place }) => toCentred(place, bed));
-  const [u, v] = [last![0] - first![0], last![1] - first![1]];
+  const [first, last] = endStations(edge);
+  const [from, to] = [toCentred(first.place, bed), toCentred(last.place, bed)];
+  const [u, v] = [to[0] - from[0], to[1] - from[1]];
   return [(u * u) / 4, (u * v) / 4, (v * v) / 4];
 }
 

@@ -51,20 +51,20 @@ export function workText({ along, across, takeOff }: WorkMap, units: Units): str
 
 function verdictLine(survey: BedSurvey, units: Units): string {
   const { verdict, passes, worst, hollowest, limits } = survey;
-  const hump = worst ? fineText(-worst.hollow, units) : "";
-  const deepest = hollowest ? fineText(hollowest.hollow, units) : "";
+  const hump = { by: worst ? fineText(-worst.hollow, units) : "", where: worst ? runText(worst, units) : "" };
+  const hollow = {
+    by: hollowest ? fineText(hollowest.hollow, units) : "",
+    where: hollowest ? runText(hollowest, units) : "",
+  };
   const allowed = fineText(limits.hollow, units);
   const noHump =
     survey.possibleHump > 0 ? SURVEY.noHumpOver({ hump: fineText(survey.possibleHump, units) }) : SURVEY.noHump;
-  if (verdict === "humped") return SURVEY.humped({ by: hump, where: runText(worst!, units) });
-  if (verdict === "wound") {
-    const [humpAt, hollowAt] = [runText(worst!, units), runText(hollowest!, units)];
-    return SURVEY.wound({ hump, humpAt, hollow: deepest, hollowAt });
-  }
+  if (verdict === "humped") return SURVEY.humped(hump);
+  if (verdict === "wound")
+    return SURVEY.wound({ hump: hump.by, humpAt: hump.where, hollow: hollow.by, hollowAt: hollow.where });
   if (verdict === "undecided") return SURVEY.undecided({ why: undecidedReason(survey, units) });
-  if (!passes) return SURVEY.tooHollow({ by: deepest, where: runText(hollowest!, units), allowed });
-  if (verdict === "hollow")
-    return SURVEY.hollow({ by: deepest, where: runText(hollowest!, units), allowed, hump: noHump });
+  if (!passes) return SURVEY.tooHollow({ ...hollow, allowed });
+  if (verdict === "hollow") return SURVEY.hollow({ ...hollow, allowed, hump: noHump });
   return SURVEY.flat({ hump: noHump });
 }
 

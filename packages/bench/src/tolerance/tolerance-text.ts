@@ -149,7 +149,7 @@ function budgetLines({ lines }: Budget, units: Units): string[] {
 }
 
 /** A sentence for each assumption that the result rests on. */
-export const assumptionLines = ({ assumptions }: Pick<ResultTolerance, "assumptions">, units: Units): string[] =>
+const assumptionLines = ({ assumptions }: Pick<ResultTolerance, "assumptions">, units: Units): string[] =>
   assumptions.map(({ label, parameter, tolerance, unit, share, withinAtHalf, withinAtDouble }) => {
     const held = heldText(tolerance, unit, units);
     const [half, double] = [plusMinusText(withinAtHalf, units), plusMinusText(withinAtDouble, units)];

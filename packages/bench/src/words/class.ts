@@ -1,4 +1,5 @@
 // A class's set-ups: what each is called and what to do at it; the numbers that it shares; where its builds stand.
+
 import { countText, numberSpans, sentence } from "@lamplane/parameters/words";
 
 export const SETUP_WORDS = {
@@ -28,11 +29,9 @@ export const SETUP_WORDS = {
 
 /** Columns of what differs from plane to plane at a set-up. */
 export const SETUP_COLUMNS = {
-  plane: "plane",
   rampMark: "ramp mark from toe end",
   bedMark: "bed mark from toe end",
   pinFromToe: "pin from toe end",
-  screw: "screw head",
 } as const;
 
 export const CLASS_SHEET = {
@@ -50,7 +49,6 @@ export const CLASS_SHEET = {
     "One jig does for every plane that is named beside it. Make one of each line, or more where several work at once.",
   setUps: "Set-ups of the day, in the order of the work",
   order: "Work the pages in order. Tick each plane as it is cut.",
-  cutList: "Cut list over all boards",
   fromBoards:
     "Saw by this sheet: the billet and the fences on each plane's own papers are for wood of its own. Write the plane's number on each part. Draw the matching marks over core and cheeks of a plane, laid side by side as they lay in the board, before they are milled.",
 } as const;

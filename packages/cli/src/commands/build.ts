@@ -22,7 +22,7 @@ import { ARGUMENT_FAULT } from "../words/commands.ts";
 import { BUILD } from "../words/reports.ts";
 
 /** The sections, and single jigs, named in a list with commas. @throws InputRefused for any other word */
-export function parseChoices(list: string, jigs: readonly JigName[]): PackChoice[] {
+function parseChoices(list: string, jigs: readonly JigName[]): PackChoice[] {
   const known: readonly PackChoice[] = [...SECTIONS, ...jigs.map((jig) => `jigs/${jig}` as const)];
   const words = list.split(",").map((word) => word.trim());
   const unknown = words.find((word) => !known.some((choice) => choice === word));

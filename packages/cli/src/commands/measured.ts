@@ -8,10 +8,9 @@ import {
   MEASURED_ROWS,
   measuredUnit,
   measuringStep,
-  STEPS,
-  type Step,
   skippedSteps,
   stepIndex,
+  stepWords,
   unreadValues,
 } from "@lamplane/bench";
 import { faultText, readDesign, type ShopAccess } from "@lamplane/parameters/design";
@@ -61,7 +60,12 @@ export async function measuredCommand(
   for (const { key } of readings) rejectAbsent(after, key);
   if (!options.readTwice) rejectSlips(after, readings);
   const skipped = skippedSteps(design, after);
-  if (skipped.length > 0 && !options.skip) await confirmSkip(io, file, skipped);
+  if (skipped.length > 0 && !options.skip)
+    await confirmSkip(
+      io,
+      file,
+      skipped.map((step) => stepWords(after, step).title),
+    );
   keepForUndo(file, values, text, written);
   replaceFile(file, written);
   const unread = findNewlyUnread(design, after);
@@ -94,8 +98,8 @@ function loadText(file: string, shop?: string): { design: Design; text: string }
 }
 
 /** @throws InputRefused where nobody can be asked, or the answer is no */
-async function confirmSkip(io: Io, file: string, skipped: readonly Step[]): Promise<void> {
-  const steps = skipped.map((step) => STEPS[step].title);
+/** @param steps their titles */
+async function confirmSkip(io: Io, file: string, steps: readonly string[]): Promise<void> {
   if (!io.prompts) throw new InputRefused(MEASURED.skipRefused({ file, steps }));
   if (await io.prompts.confirm(MEASURED.skipQuestion({ file, steps }))) return;
   throw new InputRefused(MEASURED.nothingWritten);

@@ -8,7 +8,7 @@ import { type Picture, type SweptLine, type SweptPoint, sweepPlot } from "@lampl
 import { InputRefused } from "../io.ts";
 import { SWEEP } from "../words/reports.ts";
 import type { Sweep } from "./rows.ts";
-import { countDesigns, type Variation, variationValues } from "./variations.ts";
+import { countDesigns, type Variation, variationValues } from "./variation.ts";
 
 /** Lines that one picture can tell apart. */
 const MOST_LINES = 12;

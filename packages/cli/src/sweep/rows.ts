@@ -6,7 +6,7 @@ import { csvLine } from "@lamplane/export/csv";
 import { withValue } from "@lamplane/parameters/design";
 import type { Design } from "@lamplane/parameters/table";
 import { formatDecimal } from "@lamplane/parameters/units";
-import { type Variation, variationValues } from "./variations.ts";
+import { type Variation, variationValues } from "./variation.ts";
 
 export interface Sweep {
   readonly design: Design;

@@ -1,16 +1,11 @@
 // What a sweep varies: parameters and the values each takes, read and judged before the first design is worked out.
-import { completeDesign, faultText, readLengths, valueAt, withValue } from "@lamplane/parameters/design";
+import { completeDesign, type Fault, faultText, readLengths, valueAt, withValue } from "@lamplane/parameters/design";
 import { type Design, type Row, rowsOf, TABLE } from "@lamplane/parameters/table";
 import { parseNumber } from "@lamplane/parameters/units";
 import { unknownParameterError } from "../design-file.ts";
 import { InputRefused } from "../io.ts";
 import { SWEEP } from "../words/reports.ts";
-
-/** One parameter and its values, mm, degrees or words, in the order given. */
-export interface Variation {
-  readonly path: string;
-  readonly values: readonly (number | string)[];
-}
+import { countDesigns, type Variation } from "./variation.ts";
 
 /** More designs than these are a slip of the pen. */
 const MOST_DESIGNS = 1_000_000;
@@ -27,23 +22,6 @@ export function parseVariations(assignments: readonly string[], design: Design):
   if (count > MOST_DESIGNS) throw new InputRefused(SWEEP.tooMany({ count, most: MOST_DESIGNS }));
   for (const { path, values } of variations) refuseUnlessAllowed(design, path, values);
   return variations;
-}
-
-/** How many designs the variations make together. */
-export const countDesigns = (variations: readonly Variation[]): number =>
-  variations.reduce((product, { values }) => product * values.length, 1);
-
-/** The values of one design of a sweep; the last parameter named changes fastest. */
-export function variationValues(variations: readonly Variation[], index: number): (number | string)[] {
-  let rest = index;
-  return variations
-    .toReversed()
-    .map(({ values }) => {
-      const value = values[rest % values.length]!;
-      rest = Math.floor(rest / values.length);
-      return value;
-    })
-    .reverse();
 }
 
 function parseVariation(assignment: string, design: Design): Variation {
@@ -81,13 +59,17 @@ function parseValue(path: string, row: Row, word: string, design: Design): numbe
 /** Numbers are allowed between two limits: where the ends of a rising row are, so is all between them. */
 function refuseUnlessAllowed(design: Design, path: string, values: readonly (number | string)[]): void {
   const isRising = values.every((value, i) => typeof value === "number" && (i === 0 || value > Number(values[i - 1])));
-  const ends = [values[0]!, values.at(-1)!];
-  if (isRising && ends.every((value) => !faultOf(design, path, value))) return;
-  for (const value of values) {
+  const last = isRising ? faultOf(design, path, values.at(-1)!) : undefined;
+  const others = isRising ? (last ? values.slice(0, -1) : values.slice(0, 1)) : values;
+  for (const value of others) {
     const fault = faultOf(design, path, value);
-    if (fault) throw new InputRefused(SWEEP.refused({ path, fault: faultText(fault) }));
+    if (fault) throw refusedValue(path, fault);
   }
+  if (last) throw refusedValue(path, last);
 }
+
+const refusedValue = (path: string, fault: Fault): InputRefused =>
+  new InputRefused(SWEEP.refused({ path, fault: faultText(fault) }));
 
 function faultOf(design: Design, path: string, value: number | string) {
   if (valueAt(design, path) === value) return undefined;

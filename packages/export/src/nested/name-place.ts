@@ -1,5 +1,5 @@
 // Where a part's name stands on it: in the middle of its longest stretch of wood.
-import { type Outline, type Point, point, tessellate } from "@lamplane/geometry";
+import { type Outline, type Point, point, ringPairs, tessellate } from "@lamplane/geometry";
 
 export interface NamePlace {
   /** Middle of the stretch. */
@@ -62,7 +62,4 @@ function woodAt(loops: readonly (readonly Point[])[], y: number): Stretch[] {
 }
 
 const crossingsAt = (corners: readonly Point[], y: number): number[] =>
-  corners.flatMap((a, i) => {
-    const b = corners[(i + 1) % corners.length]!;
-    return a.y > y === b.y > y ? [] : [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)];
-  });
+  ringPairs(corners).flatMap(([a, b]) => (a.y > y === b.y > y ? [] : [a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)]));

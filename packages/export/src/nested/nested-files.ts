@@ -43,7 +43,7 @@ export function nestedFiles(plane: Elevation, version: string): NestedFiles | un
 }
 
 /** Name of the folder that a class's sheets unpack into. */
-export const CLASS_SHEETS = "class-sheets";
+const CLASS_SHEETS = "class-sheets";
 
 /** The sheets of a class. @param name of the class */
 export const classNestedFiles = ({ planned, design }: ClassNesting, name: string, version: string): NestedFiles =>

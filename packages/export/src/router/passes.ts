@@ -25,7 +25,7 @@ export function passDepths(depth: number, step: number): number[] {
 }
 
 /** Feed on a slope, so that the cutter sinks no faster than its plunge feed. */
-export const rampFeed = ({ feed, plunge }: Cutter, angle: number): number => Math.min(feed, plunge / sinDeg(angle));
+const rampFeed = ({ feed, plunge }: Cutter, angle: number): number => Math.min(feed, plunge / sinDeg(angle));
 
 /**
  * Down to a depth to and fro along the first stretch of a path that begins here; ends where it begins.

@@ -1,5 +1,7 @@
 // Faces of a solid as exact surfaces within loops of exact edges: planes, cylinders and cones, lines and circular arcs. Lengths mm.
+
 import type { Segment } from "../outline.ts";
+import { ringPairs } from "../ring.ts";
 import type { Vec3 } from "./vectors.ts";
 
 export interface PlaneSurface {
@@ -62,7 +64,7 @@ export interface Face {
 
 /** Closed chain of lines through corners. */
 export const polygonLoop = (corners: readonly Vec3[]): Loop =>
-  corners.map((from, i) => ({ kind: "line", from, to: corners[(i + 1) % corners.length]! }));
+  ringPairs(corners).map(([from, to]) => ({ kind: "line", from, to }));
 
 /** Open chain of lines through corners. */
 export const polyline = (corners: readonly Vec3[]): LineEdge[] =>

@@ -35,15 +35,23 @@ function countNonFinite({ positions }: Mesh): number {
 /** Directed edges, each as often as it is run, that do not have exactly one opposite. */
 export function countOpenEdges({ positions, indices }: Mesh): number {
   const size = positions.length / 3;
-  const runs = new Map<number, number>(); // from × size + to → how often the edge is run that way
-  for (let i = 0; i < indices.length; i++) {
-    const edge = indices[i]! * size + indices[i % 3 === 2 ? i - 2 : i + 1]!;
-    runs.set(edge, (runs.get(edge) ?? 0) + 1);
-  }
+  const next = (i: number) => indices[i % 3 === 2 ? i - 2 : i + 1]!;
+  // The ends of the edges that leave vertex n stand in `ends` from starts[n] to starts[n + 1].
+  const starts = new Uint32Array(size + 1);
+  for (const from of indices) starts[from + 1]!++;
+  for (let n = 0; n < size; n++) starts[n + 1]! += starts[n]!;
+  const ends = new Uint32Array(indices.length);
+  const filled = starts.slice();
+  for (let i = 0; i < indices.length; i++) ends[filled[indices[i]!]!++] = next(i);
+  const runs = (from: number, to: number): number => {
+    let count = 0;
+    for (let k = starts[from]!; k < starts[from + 1]!; k++) if (ends[k] === to) count++;
+    return count;
+  };
   let open = 0;
-  for (const [edge, times] of runs) {
-    const opposite = runs.get((edge % size) * size + Math.floor(edge / size)) ?? 0;
-    if (times !== 1 || opposite !== 1) open += times;
+  for (let i = 0; i < indices.length; i++) {
+    const [from, to] = [indices[i]!, next(i)];
+    if (runs(from, to) !== 1 || runs(to, from) !== 1) open++;
   }
   return open;
 }

@@ -48,7 +48,12 @@ export const roundToFloat32 = (mesh: Mesh): Mesh => weld(Float32Array.from(unwel
 /** The same triangles with every vertex moved. */
 export function mapVertices(mesh: Mesh, move: (p: Vec3) => Vec3): Mesh {
   const positions = new Float64Array(mesh.positions.length);
-  for (let n = 0; 3 * n < positions.length; n++) positions.set(move(vertexAt(mesh, n)), 3 * n);
+  for (let n = 0; 3 * n < positions.length; n++) {
+    const [x, y, z] = move(vertexAt(mesh, n));
+    positions[3 * n] = x;
+    positions[3 * n + 1] = y;
+    positions[3 * n + 2] = z;
+  }
   return { positions, indices: mesh.indices };
 }
 

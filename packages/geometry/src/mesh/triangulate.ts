@@ -2,6 +2,7 @@
 
 import cdt2d from "cdt2d";
 import type { Point } from "../outline.ts";
+import { ringPairs } from "../ring.ts";
 
 /** Three corners by their numbers, counter-clockwise. */
 export type Numbers = [number, number, number];
@@ -11,11 +12,10 @@ export type Numbers = [number, number, number];
  * @see L. P. Chew, "Constrained Delaunay triangulations", Algorithmica 4 (1989)
  */
 export function triangulate(points: readonly Point[], rings: readonly (readonly number[])[]): Numbers[] {
-  if (rings.length === 1 && rings[0]!.length <= 4) {
-    const simple = triangulateSmall(points, rings[0]!);
-    if (simple) return simple;
-  }
-  const edges = rings.flatMap((ring) => ring.map((k, i): [number, number] => [k, ring[(i + 1) % ring.length]!]));
+  const [only, second] = rings;
+  const simple = only && !second && only.length <= 4 ? triangulateSmall(points, only) : undefined;
+  if (simple) return simple;
+  const edges = rings.flatMap((ring) => ringPairs(ring).map(([a, b]): [number, number] => [a, b]));
   // The library's own refinement sums exactly, which takes ten times as long; only its triangulation need be exact.
   const raw = cdt2d(
     points.map(({ x, y }) => [x, y] as const),

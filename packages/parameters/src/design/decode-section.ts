@@ -23,6 +23,14 @@ export interface OldKey {
   readonly key: string;
 }
 
+/** A value of the design that stands where the shop file has another. */
+export interface OverShop {
+  readonly path: string;
+  readonly at: SourcePosition;
+  /** Of the design and of the shop file; absent for a list. */
+  readonly values?: { readonly own: ParameterValue; readonly shop: ParameterValue };
+}
+
 export interface DecodedSection {
   [key: string]: ParameterValue | DecodedSection | readonly DecodedSection[];
 }
@@ -38,6 +46,7 @@ export interface DecodeContext {
   readonly slips: UnitSlip[];
   readonly oldWords: OldWord[];
   readonly formerKeys: OldKey[];
+  readonly overShop: OverShop[];
   readonly faults: DesignFaultCollector;
   /** Stands for what is not given, before the defaults. */
   readonly shop?: DecodedValues | undefined;
@@ -106,6 +115,7 @@ export function decodeRow(
     if ("value" in reading) {
       noteSlip(row, entry.value, reading.value, path, context);
       noteOldWord(row, entry.value, reading.value, path, context);
+      noteOverShop(entry.value, reading.value, path, context);
       return reading.value;
     }
     context.faults.add(entry.value.at, path, { ...reading.fault, units });
@@ -128,4 +138,9 @@ function noteSlip(row: Row, node: DesignNode, value: ParameterValue, path: strin
 function noteOldWord(row: Row, node: DesignNode, value: ParameterValue, path: string, context: DecodeContext): void {
   if (row.kind !== "choice" || node.kind !== "text" || node.text === value) return;
   context.oldWords.push({ path, at: node.at, read: node.text, value: String(value) });
+}
+
+function noteOverShop({ at }: DesignNode, own: ParameterValue, path: string, { shop, overShop }: DecodeContext): void {
+  const ofShop = shop?.get(path) as ParameterValue | undefined;
+  if (ofShop !== undefined && ofShop !== own) overShop.push({ path, at, values: { own, shop: ofShop } });
 }

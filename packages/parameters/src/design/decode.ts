@@ -10,6 +10,7 @@ import {
   decodeEntries,
   type OldKey,
   type OldWord,
+  type OverShop,
 } from "./decode-section.ts";
 import type { DesignEntry, MapNode } from "./design-nodes.ts";
 import type { DesignFaultCollector, Fault } from "./fault.ts";
@@ -17,7 +18,7 @@ import { addFormerValues, splitFormerKeys } from "./former-keys.ts";
 import type { UnitSlip } from "./unit-slip.ts";
 import type { ParameterValue } from "./value.ts";
 
-/** `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about, `oldWords` and `formerKeys` to be noted. */
+/** `givenPaths` names the paths that were given rather than filled in; `slips` are to be asked about, `oldWords`, `formerKeys` and `overShop` to be noted. */
 export type DesignResult =
   | {
       readonly ok: true;
@@ -26,8 +27,11 @@ export type DesignResult =
       readonly slips: readonly UnitSlip[];
       readonly oldWords: readonly OldWord[];
       readonly formerKeys: readonly OldKey[];
+      readonly overShop: readonly OverShop[];
     }
   | { readonly ok: false; readonly faults: Fault[] };
+
+type Notes = Pick<DecodeContext, "slips" | "oldWords" | "formerKeys" | "overShop">;
 
 /** The design that `node`, the shop and the defaults make; `node` is absent where the text holds none: its faults are added already. */
 export function decodeDesign(
@@ -39,14 +43,12 @@ export function decodeDesign(
   if (!node) return { ok: false, faults: faults.sorted() };
   const givenPaths = new Set<string>();
   const own = decodeUnits(node.entries);
-  const [slips, oldWords, formerKeys]: [UnitSlip[], OldWord[], OldKey[]] = [[], [], []];
+  const notes: Notes = { slips: [], oldWords: [], formerKeys: [], overShop: [] };
   const context = {
     units: units === "as given" ? own : units,
     defaults: own ?? "mm",
     givenPaths,
-    slips,
-    oldWords,
-    formerKeys,
+    ...notes,
     faults,
     shop,
   };
@@ -56,7 +58,7 @@ export function decodeDesign(
   const whole = faults.isEmpty ? addFormerValues(design, former, context) : design;
   const found = faults.sorted();
   if (found.length > 0) return { ok: false, faults: found };
-  return { ok: true, design: whole, givenPaths, slips, oldWords, formerKeys };
+  return { ok: true, design: whole, givenPaths, ...notes };
 }
 
 /** What a shop file gives; undefined, with the faults added, where it is none. */
@@ -70,6 +72,7 @@ export function decodeShop(node: MapNode | undefined, faults: DesignFaultCollect
     slips: [],
     oldWords: [],
     formerKeys: [],
+    overShop: [],
     faults,
   };
   const lists = decodeLists(node.entries, context);
@@ -92,8 +95,10 @@ const valueIn = (values: DecodedSection, [key = "", ...rest]: string[]): Paramet
 function decodeLists(entries: readonly DesignEntry[], context: DecodeContext) {
   const list = (name: ListName): readonly DecodedSection[] => {
     const entry = entries.find(({ key }) => key === name);
-    if (entry) context.givenPaths.add(name);
-    else return (context.shop?.get(name) as readonly DecodedSection[] | undefined) ?? [];
+    const ofShop = context.shop?.get(name) as readonly DecodedSection[] | undefined;
+    if (!entry) return ofShop ?? [];
+    context.givenPaths.add(name);
+    if (ofShop) context.overShop.push({ path: name, at: entry.at });
     return decodeList(name, entry.value, context);
   };
   return Object.fromEntries(LIST_NAMES.map((name) => [name, list(name)]));

@@ -4,7 +4,7 @@ export { LARGEST_FILE } from "../yaml/source.ts";
 export { allowedText } from "./allowed-text.ts";
 export { carryShop } from "./carry-shop.ts";
 export type { DesignResult } from "./decode.ts";
-export type { OldKey, OldWord } from "./decode-section.ts";
+export type { OldKey, OldWord, OverShop } from "./decode-section.ts";
 export type { Fault } from "./fault.ts";
 export { faultText } from "./fault-text.ts";
 export { formatLengths, lengthsText, parseLengths, readLengths } from "./lengths.ts";

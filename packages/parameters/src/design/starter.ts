@@ -105,7 +105,8 @@ function sectionLines(section: TableSection, path: string, asked: Starter): stri
   const indent = "  ".repeat(path === "" ? 0 : path.split(".").length);
   return Object.entries(section).flatMap(([key, entry]) => {
     const full = path === "" ? key : `${path}.${key}`;
-    const gap = path === "" ? [""] : [];
+    const isShopOfDesign = section === TABLE && key === "shop";
+    const gap = path === "" ? ["", ...(isShopOfDesign ? [`# ${STARTER.shopHere}`] : [])] : [];
     if (!isRow(entry)) {
       const lines = sectionLines(entry, full, asked);
       const isEmpty = lines.every((line) => line.trimStart().startsWith("#"));

@@ -51,22 +51,26 @@ type RowExtra = FigureUse & Partial<Pick<FigureRow, "source">>;
 
 const rowOf =
   (unit: string) =>
-  <const Extra extends RowExtra = RowExtra>(formula: string, of: FigureRow["of"], extra?: Extra) =>
-    ({ unit, formula, source: PLANE_GEOMETRY, of, ...extra }) as FigureFormula & Extra;
+  <Of extends FigureRow["of"], const Extra extends RowExtra = RowExtra>(formula: string, of: Of, extra?: Extra) =>
+    ({ unit, formula, source: PLANE_GEOMETRY, of, ...extra }) as Omit<FigureFormula, "of"> & {
+      readonly of: Of;
+    } & Extra;
 
 export const mm = rowOf("mm");
 export const degrees = rowOf("°");
 export const ratio = rowOf("");
 export const count = rowOf("");
 
+type WithWords<Row> = Row & Pick<FigureRow, "name" | "help">;
+
 /** Rows with the words of their keys. */
 export const withWords = <Rows extends Readonly<Record<string, FigureFormula>>>(
   rows: Rows,
   words: Readonly<Record<keyof Rows, FigureWords>>,
-): { readonly [Key in keyof Rows]: Rows[Key] & FigureRow } =>
+): { readonly [Key in keyof Rows]: WithWords<Rows[Key]> } =>
   Object.fromEntries(
     Object.entries(rows).map(([key, row]) => [key, { name: words[key]![0], help: words[key]![1], ...row }]),
-  ) as { readonly [Key in keyof Rows]: Rows[Key] & FigureRow };
+  ) as { readonly [Key in keyof Rows]: WithWords<Rows[Key]> };
 
 /** The figures of an elevation by these rows, in their order; what is undefined is left out. */
 export const evaluateFigures = (rows: Readonly<Record<string, FigureRow>>, e: Elevation): Figure[] =>

@@ -192,5 +192,5 @@ export const figureRow = (key: string): FigureRow | undefined =>
 export const elevationFigures = (e: Elevation): Figure[] => evaluateFigures(FIGURES, e);
 
 /** One figure by its key; undefined where the design has no such thing. */
-export const figureValue = (e: Elevation, key: FigureKey): number | undefined =>
-  (FIGURES[key].of as FigureRow["of"])(e);
+export const figureValue = <Key extends FigureKey>(e: Elevation, key: Key) =>
+  (FIGURES[key].of as FigureRow["of"])(e) as ReturnType<(typeof FIGURES)[Key]["of"]>;

@@ -20,7 +20,7 @@ export interface FrameOf<N> {
 export type Frame = FrameOf<number>;
 
 /** A place up a slope and square off it, toward the toe and up, counted from the cutting edge. */
-export interface SlopePointOf<N> {
+interface SlopePointOf<N> {
   readonly s: N;
   readonly v: N;
 }

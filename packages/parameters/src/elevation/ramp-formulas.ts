@@ -4,14 +4,14 @@ import type { PointOf } from "./frame.ts";
 import type { RampOf } from "./ramp.ts";
 
 /** mm, degrees. */
-export interface CurveOf<N> {
+interface CurveOf<N> {
   readonly wearHeight: N;
   readonly exitAngle: N;
   readonly radius: N;
 }
 
 /** Where a ramp lies at a height beside the line of its wear. */
-export interface BesideWearOf<N> {
+interface BesideWearOf<N> {
   /** mm toward the heel; 0 on the wear and on a straight ramp. */
   readonly x: N;
   /** Cotangent of the ramp's own angle there. */

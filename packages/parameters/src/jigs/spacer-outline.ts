@@ -118,7 +118,7 @@ export function spacerObstacle(plane: Elevation, places: SpacerLayout): NoJig | 
     unit: "mm",
     parameters: ["pin.height", "body.height"],
     advice: "set-blocks-by-iron",
-    edgeHeight: figureValue(plane, "edgeHeightAtContact")!,
+    edgeHeight: figureValue(plane, "edgeHeightAtContact"),
   };
 }
 

@@ -41,6 +41,7 @@ export function decodeRosterBoards(
     slips: [],
     oldWords: [],
     formerKeys: [],
+    overShop: [],
     faults,
   });
   return faults.isEmpty ? { boards: decoded as unknown as readonly BoardEntry[] } : { faults: faults.sorted() };

@@ -5,6 +5,7 @@ import {
   line,
   type Outline,
   type Point,
+  polygonArea,
   reverseOutline,
   type Segment,
   sinDeg,
@@ -30,7 +31,7 @@ import type { Elevation } from "../elevation/elevation.ts";
 import { bedToPlane, planeToBed } from "../elevation/frame.ts";
 import { type Recess, recessEdge } from "../elevation/recess.ts";
 import { recessProfile } from "../elevation/recess-profile.ts";
-import { polygonArea, tessellateChain } from "./part-faces.ts";
+import { tessellateChain } from "./part-faces.ts";
 
 export interface BedFaces {
   readonly faces: readonly Face[];

@@ -4,6 +4,7 @@ import {
   circleOutline,
   type Outline,
   type Point,
+  polygonArea,
   reverseOutline,
   type Segment,
   type Shape,
@@ -17,18 +18,11 @@ export interface PartFaces {
   readonly volume: number;
 }
 
-/** Area within corner points, mm²; negative where they run clockwise. */
-export const polygonArea = (points: readonly Point[]): number =>
-  points.reduce((sum, p, i) => {
-    const q = points[(i + 1) % points.length]!;
-    return sum + p.x * q.y - q.x * p.y;
-  }, 0) / 2;
-
 /** Area within an outline whose arcs are cut into chords, mm². */
 export const chordArea = (outline: Outline): number => polygonArea(tessellate(outline));
 
 /** Rings of a shape, each with its material to the left: boundary counter-clockwise, holes clockwise. */
-export const shapeRings = ({ boundary, holes, circles }: Shape): Outline[] => [
+const shapeRings = ({ boundary, holes, circles }: Shape): Outline[] => [
   boundary,
   ...holes.map(reverseOutline),
   ...circles.map(holeOutline),

@@ -1,7 +1,7 @@
 // A species looked up by name, with every value its source gives; what a table lacks stays undefined, never filled in.
 
 import { COEFFICIENTS, SHRINKAGES, STRENGTHS, type StrengthName, type StrengthRow } from "./species-data.ts";
-import { haveSameWords, nearestWoodNames } from "./spelling.ts";
+import { hasWordsOf, nearestWoodNames } from "./spelling.ts";
 import { TRADE_NAMES } from "./trade-names.ts";
 
 /** How a value came here: read in the source named, written from memory, or computed from another. */
@@ -58,9 +58,10 @@ const KEPT = 64;
 const LOOKED_UP = new Map<string, SpeciesLookup>();
 
 function lookUpSpecies(name: string): SpeciesLookup {
-  const found = SPECIES.find((wood) => namesOf(wood).some((known) => haveSameWords(known, name)));
+  const isMeant = hasWordsOf(name);
+  const found = SPECIES.find((wood) => namesOf(wood).some(isMeant));
   if (found) return { found, isTradeName: false };
-  const species = TRADE_NAMES.find(([trade]) => haveSameWords(trade, name))?.[1];
+  const species = TRADE_NAMES.find(([trade]) => isMeant(trade))?.[1];
   const meant = SPECIES.find((wood) => wood.name === species);
   if (meant) return { found: meant, isTradeName: true };
   return { nearest: nearestWoodNames(name, [...speciesNames(), ...TRADE_NAMES.map(([trade]) => trade)]) };

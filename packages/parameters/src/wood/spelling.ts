@@ -4,10 +4,14 @@ import { editDistance } from "../edit-distance.ts";
 /** Names offered for one that is not known: as many as can be read at a glance. */
 const OFFERED = 3;
 
-/** Whether two names are made of the same words, run together or apart (`Honeylocust`, `honey locust`). */
-export function haveSameWords(a: string, b: string): boolean {
-  const [left, right] = [wordsOf(a), wordsOf(b)];
-  return left.join("") === right.join("") || sortLetters(left) === sortLetters(right);
+/** Whether a name is made of the same words as another, run together or apart (`Honeylocust`, `honey locust`). */
+export function hasWordsOf(name: string): (other: string) => boolean {
+  const words = wordsOf(name);
+  const [joined, sorted] = [words.join(""), sortLetters(words)];
+  return (other) => {
+    const others = wordsOf(other);
+    return others.join("") === joined || sortLetters(others) === sorted;
+  };
 }
 
 /** The names that are near to the one given, best first; none where nothing is, for a far-fetched name helps nobody. */

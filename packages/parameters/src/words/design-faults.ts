@@ -174,6 +174,16 @@ export const VALUE_NOTE = {
       `measured.${former}: read from the line of the finished toe; ${key} is its name now, read from the toe end of the cheeks`,
     { former: "bedTipX", key: "bedTipFromEnd" },
   ),
+  overShop: sentence(
+    ({ path, own, shop, file }: { path: string; own: string; shop: string; file: string }) =>
+      `${path}: the design's own ${own} holds, not ${shop} of ${file}; delete the key to follow the shop file`,
+    { path: "shop.kerf", own: "3 mm", shop: "1.2 mm", file: "my-shop.yaml" },
+  ),
+  listOverShop: sentence(
+    ({ path, file }: { path: string; file: string }) =>
+      `${path}: the design's own list holds, not that of ${file}; delete the key to follow the shop file`,
+    { path: "cutters", file: "my-shop.yaml" },
+  ),
 } as const;
 
 /** What may stand in a row of the table. */
@@ -220,6 +230,8 @@ export const STARTER = {
     { title: "a smoother", source: "common practice, no published source" },
   ),
   others: "Every other value has a default. `lamplane explain` lists them; `lamplane new FILE --all` writes them out.",
+  shopHere:
+    "What belongs to the shop stands here too: a value of the design goes before the shop file's. Delete those that your shop file holds.",
   shopApart:
     "Saw, paper, printer and router stand in a shop file for all your planes: `lamplane new my-shop.yaml --shop`, and here `shop: my-shop.yaml`.",
   units: sentence(

@@ -1,6 +1,6 @@
 // Layout of the cross pin, true size: from above, lying on its flat, and its end.
 
-import { line, point, transformOutline } from "@lamplane/geometry";
+import { line, point, ringPairs, transformOutline } from "@lamplane/geometry";
 import type { Elevation } from "@lamplane/parameters/elevation";
 import { pinLengths } from "@lamplane/parameters/elevation";
 import { formatDimension, formatLength } from "@lamplane/parameters/units";
@@ -65,7 +65,7 @@ function steppedOutline(shoulder: number, end: number, r: number, t: number) {
     point(-end, -t),
     point(-shoulder, -t),
   ];
-  return corners.map((corner, i) => line(corner, corners[(i + 1) % corners.length]!));
+  return ringPairs(corners).map(([from, to]) => line(from, to));
 }
 
 /** The end of the pin about a middle at (x, 0), its flat level and below. */

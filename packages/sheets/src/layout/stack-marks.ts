@@ -1,6 +1,6 @@
 // What lies in the throat, drawn in outline as far as it lies within the body: iron, cap iron, screw, wedge, cross pin; recess behind.
 
-import { line, type Outline, type Point, point, polygon } from "@lamplane/geometry";
+import { line, type Outline, type Point, point, polygon, ringPairs } from "@lamplane/geometry";
 import type { Elevation, Recess } from "@lamplane/parameters/elevation";
 import { bedToPlane, capIronSurface, ironToPlane, thicknessAt, wedgeThickness } from "@lamplane/parameters/elevation";
 import { drawLeader } from "../picture/dimensions.ts";
@@ -51,13 +51,13 @@ export function drawStackNames(marks: Marks, e: Elevation): void {
 }
 
 /** Where a layer of the stack gets its name, in the iron's frame: `v` is its lower side. */
-interface NamePlace {
+interface LayerNamePlace {
   readonly s: number;
   readonly v: number;
   readonly thickness: number;
 }
 
-function drawNameAlong(marks: Marks, e: Elevation, words: string, { s, v, thickness }: NamePlace): void {
+function drawNameAlong(marks: Marks, e: Elevation, words: string, { s, v, thickness }: LayerNamePlace): void {
   const size = Math.min(LETTERING.small, 0.75 * thickness);
   if (size < SMALLEST_LETTERS) return;
   const at = ironToPlane(e.frame, s, v + thickness / 2 - 0.36 * size);
@@ -88,12 +88,11 @@ function ironBox({ frame }: Elevation, low: number, high: number, v: number, w: 
 /** A straight-sided outline cut off at a height; nothing where all of it lies above. */
 function drawBelow(marks: Marks, kind: "thin" | "hidden", outline: Outline, top: number): void {
   const corners = outline.map((s) => s.from);
-  const kept = corners.flatMap((corner, i) => {
-    const next = corners[(i + 1) % corners.length]!;
+  const kept = ringPairs(corners).flatMap(([corner, next]) => {
     const own = corner.y <= top ? [corner] : [];
     return corner.y <= top === next.y <= top ? own : [...own, pointAtHeight(corner, next, top)];
   });
-  const sides = kept.map((corner, i) => line(corner, kept[(i + 1) % kept.length]!));
+  const sides = ringPairs(kept).map(([from, to]) => line(from, to));
   // The side along the cut is no edge of the thing and is not drawn.
   const edges = sides.filter(({ from, to }) => !(from.y === top && to.y === top));
   if (edges.length > 0) marks.line(kind, ...edges);

@@ -42,9 +42,9 @@ export function createPdf({ title, subject, typefaces = installedTypefaces() }: 
   });
   // Printers' dialogs fit the page to their margins unless they are asked not to: ISO 32000-1:2008, 12.2, PrintScaling.
   (doc as unknown as WithCatalogue)._root.data.ViewerPreferences.data.PrintScaling = "None";
-  // Bytes will do, in a page too, where there is no Buffer; the library's types know only that.
-  doc.registerFont("plain", typefaces.plain.bytes as Buffer);
-  doc.registerFont("bold", typefaces.bold.bytes as Buffer);
+  // A font that is parsed already will do; the library's types know only bytes.
+  doc.registerFont("plain", typefaces.plain.font as never);
+  doc.registerFont("bold", typefaces.bold.font as never);
   return { doc: doc as unknown as PdfPages, typefaces }; // its types know no list of dashes, its manual does
 }
 

@@ -36,10 +36,31 @@ interface TextOptions {
   readonly baseline: "alphabetic";
 }
 
-/** A typeface laid out letter by letter, in its own units. */
+/** A typeface's font, in its own units. */
 export interface Font {
   readonly unitsPerEm: number;
   hasGlyphForCodePoint(codePoint: number): boolean;
-  glyphForCodePoint(codePoint: number): { readonly advanceWidth: number };
-  layout(text: string): { readonly advanceWidth: number };
+  glyphForCodePoint(codePoint: number): Glyph;
+  /** @param codePoints the text that the glyph stands for */
+  getGlyph(id: number, codePoints?: readonly number[]): Glyph;
+  layout(text: string, features?: object, script?: string): GlyphRun;
+}
+
+export interface Glyph {
+  readonly id: number;
+  readonly codePoints: readonly number[];
+  readonly advanceWidth: number;
+}
+
+/** Glyphs in their order, each with what it is moved by and moves on by. */
+export interface GlyphRun {
+  readonly glyphs: readonly Glyph[];
+  readonly positions: GlyphPosition[];
+  readonly advanceWidth: number;
+}
+export interface GlyphPosition {
+  xAdvance: number;
+  yAdvance: number;
+  xOffset: number;
+  yOffset: number;
 }

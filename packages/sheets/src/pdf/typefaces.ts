@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { create } from "fontkit";
 import type { Font } from "./pages.ts";
+import { shareFont } from "./pair-layout.ts";
 
 export interface Typeface {
   readonly bytes: Uint8Array;
@@ -36,7 +37,7 @@ function readTypefaces(): Typefaces {
 function parseTypeface(bytes: Uint8Array): Typeface {
   const font = create(bytes as Buffer);
   if (!("characterSet" in font)) throw new Error("a collection of fonts where one font is wanted");
-  return { bytes, font };
+  return { bytes, font: shareFont(font as unknown as Font) };
 }
 
 /** Stands for a character that cannot be drawn. */
@@ -48,8 +49,12 @@ const MISSING_GLYPH = "□";
  */
 const NOT_LETTER_BY_LETTER = /\p{Script=Hebrew}|\p{Script=Arabic}|\p{Script=Nko}|\p{Script=Syriac}|\p{Script=Lao}/u;
 
+/** Every printable character of ASCII, each of which both typefaces have. */
+const ASCII = /^[ -~]*$/;
+
 /** The text as it can be drawn: composed, on one line, with a box for every character that cannot be. */
 export function toDrawableText(text: string, { font }: Typeface): string {
+  if (ASCII.test(text)) return text;
   const composed = text.normalize("NFC").replace(/\s/gu, " ");
   return Array.from(composed, (c) =>
     NOT_LETTER_BY_LETTER.test(c) || /\p{C}/u.test(c) || !font.hasGlyphForCodePoint(c.codePointAt(0)!)

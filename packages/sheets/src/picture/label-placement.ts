@@ -116,27 +116,28 @@ const expandBox = ({ left, right, low, high }: Box, by: number): Box => ({
   high: high + by,
 });
 
+/** A block that has its middle, or wants to have it, at a height. mm */
+interface Block {
+  middle: number;
+  readonly height: number;
+}
+
 /**
- * Middles of blocks beside each other in a column: as near as can be to those wanted, in the same order, none over another,
- * all between `low` and `high` where they fit. @param heights of the blocks, mm
+ * Blocks one over the other in a column, each as near as can be to the height that it wants: none over another, those that
+ * want to be higher above the others, all between `low` and `high` where they fit.
  */
-export function spreadBlocks(
-  wanted: readonly number[],
-  heights: readonly number[],
-  low: number,
-  high: number,
-): number[] {
-  const order = wanted.map((_, i) => i).sort((a, b) => wanted[a]! - wanted[b]! || a - b);
-  const middles = [...wanted];
+export function spreadBlocks<T extends Block>(blocks: readonly T[], low: number, high: number): T[] {
+  const placed = blocks.map((block) => ({ ...block }));
+  const order = placed.toSorted((a, b) => a.middle - b.middle);
   let floor = low;
-  for (const i of order) {
-    middles[i] = Math.max(wanted[i]!, floor + heights[i]! / 2);
-    floor = middles[i]! + heights[i]! / 2;
+  for (const block of order) {
+    block.middle = Math.max(block.middle, floor + block.height / 2);
+    floor = block.middle + block.height / 2;
   }
   let ceiling = high;
-  for (const i of order.toReversed()) {
-    middles[i] = Math.min(middles[i]!, ceiling - heights[i]! / 2);
-    ceiling = middles[i]! - heights[i]! / 2;
+  for (const block of order.toReversed()) {
+    block.middle = Math.min(block.middle, ceiling - block.height / 2);
+    ceiling = block.middle - block.height / 2;
   }
-  return middles;
+  return placed;
 }

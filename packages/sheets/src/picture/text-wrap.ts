@@ -19,10 +19,18 @@ export function wrapText(text: string, width: number, options: WrapOptions): str
   const { measure, size, bold = false, breakAt = " ", breakWords = false } = options;
   const fits = (words: string) => measure(words, size, bold) <= width;
   const lines: string[] = [];
-  for (const word of text.split(breakAt).flatMap((whole) => (breakWords ? breakWord(whole, fits) : [whole]))) {
-    const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
-    if (lines.length > 0 && fits(longer)) lines[lines.length - 1] = longer;
-    else lines.push(word);
+  const appends = (word: string): boolean => {
+    if (lines.length === 0) return false;
+    const longer = `${lines.at(-1)} ${word}`;
+    if (!fits(longer)) return false;
+    lines[lines.length - 1] = longer;
+    return true;
+  };
+  for (const word of text.split(breakAt)) {
+    if (appends(word)) continue;
+    const [first, ...rest] = breakWords ? breakWord(word, fits) : [word];
+    if (first === word || !appends(first!)) lines.push(first!);
+    for (const piece of rest) if (!appends(piece)) lines.push(piece);
   }
   return lines;
 }

@@ -1,6 +1,6 @@
 // Shares as level bars, each with its name before it and its figure and note behind it; nothing depends on shade alone.
 
-import { line, type Point } from "@lamplane/geometry";
+import { line, type Point, ringPairs } from "@lamplane/geometry";
 import { formatPercent } from "@lamplane/parameters/units";
 import type { Picture, PictureMark } from "../picture/picture.ts";
 import { LINE_HEIGHT, type PictureTextMark, wrapLines } from "../picture/text-layout.ts";
@@ -160,7 +160,7 @@ function rowMarks({ label, figure }: WrappedRow, { left, middle, end, half }: Ro
   const bar: PictureMark = {
     kind: "area",
     shade: BAR_SHADE,
-    boundaries: [corners.map((corner, i) => line(corner, corners[(i + 1) % corners.length]!))],
+    boundaries: [ringPairs(corners).map(([from, to]) => line(from, to))],
   };
   return [
     ...(end > left ? [bar] : []),

@@ -34,22 +34,25 @@ interface PlotWords {
   readonly bands?: readonly Band[];
 }
 
+/** What a line's end is labelled with. */
+export interface EndLabel {
+  readonly end: Point;
+  readonly lines: readonly string[];
+}
+
 /** Labels right of the frame, beside their lines' ends, with a leader where they had to give way. */
-export function endLabels(ends: readonly (readonly string[])[], lines: readonly Point[][], frame: Box): PictureMark[] {
-  const heights = ends.map((label) => blockHeight(label, PLOT_TEXT_SIZES.words) + GAP / 2);
-  const wanted = lines.map((points) => points.at(-1)!.y);
-  const middles = spreadBlocks(
-    wanted,
-    heights,
-    frame.low - PLOT_TEXT_SIZES.words,
-    frame.high + PLOT_TEXT_SIZES.words / 2,
-  );
-  return ends.flatMap((label, i) => {
-    const end = lines[i]!.at(-1)!;
-    const corner = { x: frame.right + 2 * GAP, y: middles[i]! + (heights[i]! - GAP / 2) / 2 };
-    const off = Math.hypot(frame.right - end.x, middles[i]! - end.y) > GAP;
-    const leader = off ? [straightMark("thin", end, { x: corner.x - GAP / 2, y: middles[i]! })] : [];
-    return [...leader, ...blockMarks(label, PLOT_TEXT_SIZES.words, corner)];
+export function endLabels(labels: readonly EndLabel[], frame: Box): PictureMark[] {
+  const { words } = PLOT_TEXT_SIZES;
+  const blocks = labels.map((label) => ({
+    ...label,
+    middle: label.end.y,
+    height: blockHeight(label.lines, words) + GAP / 2,
+  }));
+  return spreadBlocks(blocks, frame.low - words, frame.high + words / 2).flatMap(({ end, lines, middle, height }) => {
+    const corner = { x: frame.right + 2 * GAP, y: middle + (height - GAP / 2) / 2 };
+    const off = Math.hypot(frame.right - end.x, middle - end.y) > GAP;
+    const leader = off ? [straightMark("thin", end, { x: corner.x - GAP / 2, y: middle })] : [];
+    return [...leader, ...blockMarks(lines, words, corner)];
   });
 }
 

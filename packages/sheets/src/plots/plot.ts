@@ -14,7 +14,7 @@ import {
   titleFoot,
   titleMarks,
 } from "./plot-frame.ts";
-import { type Band, endLabels, type MarkedPoint, wordMarks } from "./plot-words.ts";
+import { type Band, type EndLabel, endLabels, type MarkedPoint, wordMarks } from "./plot-words.ts";
 
 /** One line of a plot; two lines of a plot are told apart by their kind and by the label at their end. */
 export interface Series {
@@ -62,6 +62,10 @@ export function plotPicture(plot: Plot): Picture {
   const frame = plotFrame(plot, ends, width, titleFoot(title) - PLOT_TEXT_SIZES.words * LINE_HEIGHT);
   const at = axesTransform(plot, frame);
   const lines = plot.series.map(({ points }) => points.map(at));
+  const labels = lines.flatMap((points, i): EndLabel[] => {
+    const [end, words] = [points.at(-1), ends[i]];
+    return end && words ? [{ end, lines: words }] : [];
+  });
   const words = wordMarks(plot, frame, at, lines, width * WIDEST_WORDS);
   return {
     name: plot.name,
@@ -73,7 +77,7 @@ export function plotPicture(plot: Plot): Picture {
       ...axisMarks(plot, frame, at),
       ...plot.series.flatMap((each) => (each.drawn ?? [each]).map((s) => pathMark(s.line, s.points.map(at)))),
       ...(plot.points ?? []).map((marked) => dotMark(at(marked.at))),
-      ...endLabels(ends, lines, frame),
+      ...endLabels(labels, frame),
       ...words,
       ...title,
     ],

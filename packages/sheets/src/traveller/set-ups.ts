@@ -1,5 +1,13 @@
 // What machines and tools are set to, step by step, each with the plane as it stands when its step begins: the card's list.
-import { JOB_STEPS, LEAST_RUNS, plannedDesign, type Step, stockPlan, toleranceReport } from "@lamplane/bench";
+import {
+  JOB_STEPS,
+  LEAST_RUNS,
+  plannedDesign,
+  type Step,
+  stepWords,
+  stockPlan,
+  toleranceReport,
+} from "@lamplane/bench";
 import { pegHoles, pinLengths } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatDrill } from "@lamplane/parameters/units";
@@ -13,31 +21,34 @@ import { type StepContext, stepContext } from "./step-context.ts";
 export interface SetUp {
   /** Number of the step. */
   readonly step: number;
-  readonly work: string;
+  readonly title: string;
+  /** How the wood lies or is held. */
+  readonly hold?: string;
   readonly rows: readonly StepNumber[];
 }
 
 /** Every set-up in the order of the work; a step that this plane does not need has none. */
 export function setUps(design: Design): SetUp[] {
-  const at = (step: Step, work: string, rows: (t: StepContext) => readonly StepNumber[]): SetUp => ({
+  const at = (step: Step, rows: (t: StepContext) => readonly StepNumber[], hold?: string): SetUp => ({
     step: JOB_STEPS.indexOf(step) + 1,
-    work,
+    title: stepWords(design, step).title,
+    ...(hold === undefined ? {} : { hold }),
     rows: rows(stepContext(design, step)),
   });
   return [
-    at("core", SET_UP.rip, ripRows),
-    at("cuts", SET_UP.cuts({ inLayers: design.core.layers !== "whole" }), cutRows),
-    at("bed", SET_UP.bed, (t) => t.figureRow("bedAngle", SET_UP.bedAngle)),
-    at("recess", SET_UP.router, routerRows),
-    at("pin-hole", SET_UP.drill, drillRows),
-    at("wedge", SET_UP.wedge, wedgeRows),
-    at("dry-fit", SET_UP.dryFit, dryFitRows),
-    at("sole", SET_UP.sole, soleRows),
-    at("mouth", SET_UP.mouth, (t) => [
+    at("core", ripRows),
+    at("cuts", cutRows, SET_UP.cuts({ inLayers: design.core.layers !== "whole" })),
+    at("bed", (t) => t.figureRow("bedAngle", SET_UP.bedAngle)),
+    at("recess", routerRows),
+    at("pin-hole", drillRows, SET_UP.drill),
+    at("wedge", wedgeRows),
+    at("dry-fit", dryFitRows),
+    at("sole", soleRows),
+    at("mouth", (t) => [
       ...t.figureRow("mouthOpening", SET_UP.mouthWanted),
       mouthGrowthRow(t, SET_UP.mouthGrowth({ units: design.units })),
     ]),
-    at("shaping", SET_UP.trim, (t) => [
+    at("shaping", (t) => [
       ...t.figureRow("mouthX", SET_UP.edgeFromToe),
       t.lengthRow(SET_UP.length, t.design.body.length),
     ]),

@@ -1,5 +1,5 @@
 // What of an outline lies within an upright window, and upright rectangles.
-import { type Point, point, polygon, type Segment, tessellate } from "@lamplane/geometry";
+import { clipPolygon, type Point, point, polygon, type Segment, tessellate } from "@lamplane/geometry";
 
 /** What lies within upright bounds. */
 export interface Window {
@@ -17,20 +17,10 @@ export function clipToWindow(outline: readonly Segment[], { left, right, low, hi
     (p) => p.y - low,
     (p) => high - p.y,
   ];
-  const corners = sides.reduce(clipHalfPlane, tessellate(outline, CHORDS));
+  const corners = sides.reduce(clipPolygon, tessellate(outline, CHORDS));
   return polygon(...corners);
 }
 const CHORDS = 0.05; // mm: a tenth of a line's width, drawn true size
-
-/** Sutherland and Hodgman's clipping by one side. */
-const clipHalfPlane = (corners: readonly Point[], inside: (p: Point) => number): Point[] =>
-  corners.flatMap((here, i) => {
-    const next = corners[(i + 1) % corners.length]!;
-    const [a, b] = [inside(here), inside(next)];
-    const own = a >= 0 ? [here] : [];
-    const share = a / (a - b);
-    return a * b < 0 ? [...own, point(here.x + (next.x - here.x) * share, here.y + (next.y - here.y) * share)] : own;
-  });
 
 /** An upright rectangle. */
 export const boxPolygon = (left: number, low: number, right: number, high: number) =>

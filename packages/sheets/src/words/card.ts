@@ -2,7 +2,6 @@
 import { sentence } from "@lamplane/parameters/words";
 
 export const SET_UP = {
-  rip: "Rip and mill",
   fence: sentence(({ cut, frees }: { cut: number; frees: string }) => `Fence, cut ${cut}: frees the ${frees}`, {
     cut: 1,
     frees: "left cheek",
@@ -13,7 +12,7 @@ export const SET_UP = {
   layersLength: "Length of layers and cheeks",
   cuts: sentence(
     ({ inLayers }: { inLayers: boolean }) =>
-      `Saw: ${inLayers ? "each layer's" : "core's"} right side down, sole on the fence`,
+      `${inLayers ? "Each layer's" : "Core's"} right side down, sole on the fence`,
     { inLayers: false },
     { inLayers: true },
   ),
@@ -21,18 +20,15 @@ export const SET_UP = {
   rampSaw: "Ramp: swing the saw from square",
   bedMark: "Bed mark from the toe end",
   bedSaw: "Bed: swing to the other side",
-  bed: "True the bed",
   bedAngle: "Bed angle from the sole",
-  router: "Router",
   cutter: "Cutter",
   depth: "Depth of the recess",
   width: "Width of the recess",
   recessEnd: "Its lower end, up the bed from its lower edge, feather off",
-  drill: "Drill: both cheeks clamped together",
+  drill: "Both cheeks clamped together",
   pinDrill: "Drill for the pin hole",
   fromToeEnd: "From the toe end of the cheeks",
   overSole: "Above the sole of the cheeks",
-  wedge: "Wedge and pin",
   taper: "Taper of the wedge",
   wedgeLength: "Wedge length",
   wedgeWidth: "Wedge width",
@@ -42,23 +38,19 @@ export const SET_UP = {
   pinLength: "Pin, shoulder to shoulder",
   tenon: "Tenon diameter",
   tenonLength: "Tenon length",
-  dryFit: "Set the blocks",
   bedSetIn: "Bed block in from the heel ends",
   edgeHeight: "Shims under the iron's edge",
   frontSetIn: "Front block then in from the toe ends",
   pegDrill: "Drill for the pegs",
-  sole: "True the sole",
   coarse: "Iron out, jack or jointer: take off",
   fine: "Iron in, fine shavings: take off",
   stopShort: "Leave for the mouth",
-  mouth: "Open the mouth",
   mouthWanted: "Mouth wanted",
   mouthGrowth: sentence(
     ({ units }: { units: "mm" | "in" }) => `For ${units === "mm" ? "1 mm" : "0.001 in"} off the sole it opens`,
     { units: "mm" },
     { units: "in" },
   ),
-  trim: "Trim the ends",
   edgeFromToe: "Finished toe, from the edge",
   length: "Finished length",
 } as const;

@@ -1,7 +1,7 @@
 // The bench screens as a page: one step at a time, the way from one to the next, what is entered, what is taken back.
 import { html } from "../elements.ts";
 import { restoreTheme } from "../page/theme.ts";
-import type { BenchAnswer, BenchBlank, BenchEntry } from "../protocol/bench-build.ts";
+import type { BenchAnswer, BenchBlank, BenchBuild, BenchEntry, BenchScreen } from "../protocol/bench-build.ts";
 import { isBenchAddress } from "../state/address.ts";
 import { BENCH, BUILDS, PAD } from "../words/bench.ts";
 import { createBenchClient } from "./bench-client.ts";
@@ -117,8 +117,8 @@ export class BenchPage {
     const screen = build.screens[index]!;
     this.#screen.replaceChildren(
       stepScreen(build, screen, index + 1, {
-        fill: (blank) => this.#fill(blank),
-        finish: () => void this.#finish(screen.key),
+        fill: (blank) => this.#fill(build, screen, blank),
+        finish: () => void this.#finish(screen),
         goToNow: () => this.#show(this.#toDo()),
       }),
     );
@@ -150,24 +150,21 @@ export class BenchPage {
     if (event.key === "ArrowLeft") this.#turn(-1);
   }
 
-  #fill(blank: BenchBlank) {
-    const { build } = this.#session;
+  #fill({ style }: BenchBuild, screen: BenchScreen, blank: BenchBlank) {
     openNumberPad({
       blank,
-      style: build!.style,
-      enter: (value, isConfirmed) => this.#enter({ path: blank.path, value, isConfirmed }, blank.label),
+      style,
+      enter: (value, isConfirmed) => this.#enter(screen, { path: blank.path, value, isConfirmed }, blank.label),
     });
   }
 
-  /** Enters a value and shows what has become of the step; the next one once it is done. */
-  async #enter(entry: BenchEntry, words: string): Promise<BenchAnswer> {
-    const at = this.#step;
-    const before = this.#session.build!.screens.find(({ key }) => key === at)!;
+  /** Enters a value of a step and shows what has become of the step; the next one once it is done. */
+  async #enter(before: BenchScreen, entry: BenchEntry, words: string): Promise<BenchAnswer> {
     const answer = await this.#session.enter(entry, words, before.title);
     if (answer.kind !== "build") return answer;
-    const { isComplete } = answer.build.screens.find(({ key }) => key === at)!;
-    const goesOn = isComplete && !before.isComplete && entry.value !== undefined;
-    this.#show(goesOn ? this.#toDo() : at, goesOn);
+    const after = answer.build.screens.find(({ key }) => key === before.key);
+    const goesOn = after?.isComplete === true && !before.isComplete && entry.value !== undefined;
+    this.#show(goesOn ? this.#toDo() : before.key, goesOn);
     this.#status.textContent = entry.value === undefined ? BENCH.undone(words) : this.#warning();
     return answer;
   }
@@ -176,10 +173,9 @@ export class BenchPage {
     return this.#session.isKept ? "" : BUILDS.notKept;
   }
 
-  async #finish(step: string, isConfirmed = false): Promise<void> {
-    const title = this.#session.build!.screens.find(({ key }) => key === step)!.title;
-    const answer = await this.#enter({ path: "measured.done", value: step, isConfirmed }, title);
-    if (answer.kind === "skips") askSkips(PAD.skips(answer.titles), () => void this.#finish(step, true));
+  async #finish(screen: BenchScreen, isConfirmed = false): Promise<void> {
+    const answer = await this.#enter(screen, { path: "measured.done", value: screen.key, isConfirmed }, screen.title);
+    if (answer.kind === "skips") askSkips(PAD.skips(answer.titles), () => void this.#finish(screen, true));
     if (answer.kind === "build") this.#show(this.#toDo());
     if (answer.kind === "refused") this.#status.textContent = answer.words.join(" ");
   }

@@ -5,9 +5,15 @@ import type { Field } from "../sheet/field.ts";
 
 const REST = 120; // ms without another drawing
 
+/** Views that are to be drawn, and how. */
+interface Drawing {
+  readonly draw: (view: View) => void;
+  readonly views: readonly View[];
+}
+
 export class DetailViews {
   readonly #fields: Readonly<Record<View["name"], Field>>;
-  #pending: { readonly draw: (view: View) => void; readonly views: readonly View[] } | undefined;
+  #pending: Drawing | undefined;
   #soon = 0;
   #later = 0;
 
@@ -17,9 +23,7 @@ export class DetailViews {
 
   /** @param drawn called once all of them are drawn, unless another drawing comes before */
   draw(plane: SheetPlane, isDragging: boolean, drawn: () => void): void {
-    const views = plane.views.filter(({ name }) => name !== "elevation");
-    const draw = (view: View) => this.#fields[view.name].draw(view, plane, isDragging);
-    this.#pending = { draw, views };
+    this.#pending = this.#drawing(plane, isDragging);
     clearTimeout(this.#soon);
     clearTimeout(this.#later);
     this.#soon = window.setTimeout(() => this.#drawPending(({ name }) => this.#fields[name].isInView()));
@@ -32,8 +36,15 @@ export class DetailViews {
   /** Draws all of them at once; what waits for an earlier drawing of them still comes. */
   drawNow(plane: SheetPlane, isDragging: boolean): void {
     if (this.#pending) this.#pending = { ...this.#pending, views: [] };
-    for (const view of plane.views)
-      if (view.name !== "elevation") this.#fields[view.name].draw(view, plane, isDragging);
+    const { draw, views } = this.#drawing(plane, isDragging);
+    views.forEach(draw);
+  }
+
+  #drawing(plane: SheetPlane, isDragging: boolean): Drawing {
+    return {
+      views: plane.views.filter(({ name }) => name !== "elevation"),
+      draw: (view) => this.#fields[view.name].draw(view, plane, isDragging),
+    };
   }
 
   #drawPending(isWanted: (view: View) => boolean): void {

@@ -101,8 +101,8 @@ function drawFilm(drawing: SVGSVGElement, film: MouthFilm) {
 /** Everything at a height of the sole: the iron set to it, what lies under it taken off. */
 function moveSole(shown: Shown, drawing: SVGSVGElement, words: HTMLElement, wanted: number) {
   const { film, kept, iron, shaving, hold } = shown;
-  const { openings, box, along, style } = film;
-  const [first, last] = [openings[0]!.sole, openings.at(-1)!.sole];
+  const { box, along, style } = film;
+  const { first, last } = film.soles;
   const sole = Math.min(last, Math.max(first, wanted));
   const opening = openingAt(film, sole);
   shown.sole = sole;
@@ -127,9 +127,8 @@ function moveSole(shown: Shown, drawing: SVGSVGElement, words: HTMLElement, want
 
 const round = (mm: number): number => Math.round(mm * 1000) / 1000;
 
-function openingAt({ openings }: MouthFilm, sole: number): number {
-  const [first, last] = [openings[0]!, openings.at(-1)!];
-  const steps = ((sole - first.sole) / (last.sole - first.sole)) * (openings.length - 1);
+function openingAt({ openings, soles: { first, last } }: MouthFilm, sole: number): number {
+  const steps = ((sole - first) / (last - first)) * (openings.length - 1);
   const [a, b] = [openings[Math.floor(steps)]!, openings[Math.ceil(steps)]!];
   return a.opening + (b.opening - a.opening) * (steps - Math.floor(steps));
 }
@@ -156,7 +155,7 @@ function soleUnder(event: PointerEvent, drawing: SVGSVGElement, { box }: MouthFi
 }
 
 function soleByKey(key: string, { film, sole }: Shown): number | undefined {
-  const [first, last] = [film.openings[0]!.sole, film.openings.at(-1)!.sole];
+  const { first, last } = film.soles;
   if (key === "Home") return first;
   if (key === "End") return last;
   if (key === "ArrowRight" || key === "ArrowUp") return sole + BY_KEY * (last - first);

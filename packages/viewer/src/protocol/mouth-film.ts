@@ -12,7 +12,9 @@ export interface MouthFilm {
   readonly along: SheetPoint;
   /** Up the iron's face from the edge, and the cap iron's front where there is one: the way that a shaving goes. */
   readonly shaving: readonly SheetPoint[];
-  /** Mouth opening by the height of the sole, mm: even steps from the sole as glued to the last truing; negative while shut. */
+  /** Height of the sole as glued, and at the last truing, mm. */
+  readonly soles: { readonly first: number; readonly last: number };
+  /** Mouth opening by the height of the sole, mm, in even steps from the first to the last; negative while shut. */
   readonly openings: readonly { readonly sole: number; readonly opening: number }[];
   readonly style: LengthStyle;
 }

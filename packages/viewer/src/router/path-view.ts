@@ -1,6 +1,7 @@
 // One program played: drawing, depths, the slider with its keys, the lines; all follow one time.
 import { formatLength, type LengthStyle } from "@lamplane/parameters/units";
 import { html, setAttributes, svg } from "../elements.ts";
+import { playSign } from "../play-sign.ts";
 import { ROUTER } from "../words/router.ts";
 import { createDepthChart } from "./depth-chart.ts";
 import { createPathDrawing } from "./path-drawing.ts";
@@ -135,10 +136,3 @@ function createKey(): HTMLElement {
   });
   return html("ul", { class: "router-key" }, ...rows);
 }
-
-const playSign = (isPlaying: boolean): SVGElement =>
-  svg(
-    "svg",
-    { class: "play-sign", viewBox: "0 0 12 12", "aria-hidden": "true" },
-    svg("path", { d: isPlaying ? "M2 1h3v10h-3zM7 1h3v10h-3z" : "M2 0.5L11 6L2 11.5Z" }),
-  );

@@ -1,4 +1,5 @@
 // What a number keeps off: outlines of the drawing, other numbers, leaders. Boxes and lines in px, y down.
+import { ringPairs } from "@lamplane/geometry";
 import type { View } from "../protocol/view.ts";
 import { type Scale, toPixels } from "./layout.ts";
 
@@ -17,10 +18,7 @@ export type Stretch = readonly [x1: number, y1: number, x2: number, y2: number];
 export function outlineStretches(view: View, scale: Scale): Stretch[] {
   return view.marks.flatMap(({ edge = [] }) => {
     const corners = edge.map((corner) => toPixels(scale, corner));
-    return corners.map((a, i): Stretch => {
-      const b = corners[(i + 1) % corners.length]!;
-      return [a.x, a.y, b.x, b.y];
-    });
+    return ringPairs(corners).map(([a, b]): Stretch => [a.x, a.y, b.x, b.y]);
   });
 }
 

@@ -1,5 +1,6 @@
 // The strip of steps over the drawing: a small drawing of each, scrubbed with the pointer, stepped with the arrow keys, played.
 import { html, reconcileChildren, setAttributes, svg } from "../elements.ts";
+import { playSign } from "../play-sign.ts";
 import { FIRST_SHOWN, STAGES, type StageName, stageLabel } from "../protocol/build-steps.ts";
 import type { StripDrawing } from "../protocol/sheet-data.ts";
 import { STRIP } from "../words/page.ts";
@@ -102,13 +103,6 @@ function scrub(list: HTMLElement, cells: readonly Cell[], show: (stage: StageNam
       isDown = false;
     });
 }
-
-const playSign = (isPlaying: boolean): SVGElement =>
-  svg(
-    "svg",
-    { class: "play-sign", viewBox: "0 0 12 12", "aria-hidden": "true" },
-    svg("path", { d: isPlaying ? "M2 1h3v10h-3zM7 1h3v10h-3z" : "M2 0.5L11 6L2 11.5Z" }),
-  );
 
 const ROUND = 4; // mm round a drawing
 

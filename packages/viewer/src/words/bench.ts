@@ -31,7 +31,6 @@ export const BENCH = {
   enter: "enter",
   stepDone: "Step is done",
   stepDoneUnread: "Done, no more to measure",
-  built: "The plane is built.",
   nothingToMeasure: "This plane has none to measure. Nothing was entered.",
   stops: sentence((count: number) => `Before you go on: ${countText(count, "check fails", "checks fail")}`, 1),
   news: sentence((title: string) => `What “${title}” changed`, "Cut ramp and bed"),

@@ -24,8 +24,6 @@ export const ROUTER = {
   example: "Example: a small hobby router, 600 × 400 mm, two end mills and a drill.",
   notCut: "Not cut, and why",
   nothingCut: "This router cuts no part of this plane.",
-  top: "top of the stock",
-  bottom: "bottom",
   caution: "Seen here, not tried on a machine: run each program above the wood first.",
   roles: {
     rapid: "rapid move",

@@ -14,7 +14,6 @@ export const SHARE = {
   page: "Address of a lamplane page that others can open",
   pageHelp: "This page is on this machine only. Enter where your page stands on the web; it is remembered.",
   pageNotRead: "This is no address of a page; write one such as https://example.org/lamplane/",
-  card: "Card",
   making: "Drawing the card…",
   save: "Save the card",
   close: "Close",

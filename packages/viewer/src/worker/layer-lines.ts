@@ -1,5 +1,5 @@
 // Glue lines of a core in layers, as they show on the outside of its blocks.
-import { tessellate } from "@lamplane/geometry";
+import { ringPairs, tessellate } from "@lamplane/geometry";
 import { type Elevation, layerOutlines, layersOf, setBackLayers } from "@lamplane/parameters/elevation";
 import type { Stage } from "@lamplane/parameters/table";
 
@@ -12,10 +12,6 @@ export function layerLines(plane: Elevation, part: string, stage: Stage): number
   return layers.slice(1).flatMap(({ from: z }, i) => {
     const isWithinRecess = setBack !== undefined && i >= setBack.first && i < setBack.last;
     const outline = part === "front-block" ? outlines.front : isWithinRecess ? outlines.setBack : outlines.bed;
-    const corners = tessellate(outline);
-    return corners.flatMap((p, k) => {
-      const q = corners[(k + 1) % corners.length]!;
-      return [p.x, p.y, z, q.x, q.y, z];
-    });
+    return ringPairs(tessellate(outline)).flatMap(([p, q]) => [p.x, p.y, z, q.x, q.y, z]);
   });
 }

@@ -1,6 +1,6 @@
 // The mouth film of a plane: shapes round the mouth, and its opening at every height that the sole may reach.
 import { lifeDepth } from "@lamplane/bench";
-import { cosDeg, cotDeg, distance, type Outline, type Point, point, sinDeg } from "@lamplane/geometry";
+import { cosDeg, cotDeg, distance, type Outline, type Point, point, ringTriples, sinDeg } from "@lamplane/geometry";
 import { capIronOutline, type Elevation, mouthOpeningAt } from "@lamplane/parameters/elevation";
 import type { MouthFilm } from "../protocol/mouth-film.ts";
 import { outlineMark } from "./views/outline-mark.ts";
@@ -29,6 +29,7 @@ export function makeMouthFilm(plane: Elevation): MouthFilm {
     steel: [outlineMark(plane.iron, { area: "steel" }), ...(cap ? [outlineMark(cap, { area: "cap" })] : [])],
     along: point(cotDeg(frame.bedAngle), 1),
     shaving: shavingPath(plane, cap),
+    soles: { first: glued, last },
     openings: Array.from({ length: STEPS + 1 }, (_, i) => {
       const sole = glued + ((last - glued) * i) / STEPS;
       return { sole, opening: mouthOpeningAt(plane, sole) };
@@ -43,10 +44,8 @@ function shavingPath({ points: { edge }, frame }: Elevation, cap: Outline | unde
     const { faceAngle } = frame;
     return [edge, point(edge.x + UP_FACE * cosDeg(faceAngle), edge.y + UP_FACE * sinDeg(faceAngle))];
   }
-  const corners = cap.map(({ from }) => from);
-  const lowest = corners.reduce((a, b) => (b.y < a.y ? b : a));
-  const i = corners.indexOf(lowest);
-  const [before, after] = [corners.at(i - 1)!, corners[(i + 1) % corners.length]!];
+  const corners = ringTriples(cap.map(({ from }) => from));
+  const [before, lowest, after] = corners.reduce((a, b) => (b[1].y < a[1].y ? b : a));
   const front = before.x < after.x ? before : after;
   const share = Math.min(1, UP_FRONT / distance(lowest, front));
   return [edge, lowest, point(lowest.x + share * (front.x - lowest.x), lowest.y + share * (front.y - lowest.y))];

@@ -1,7 +1,6 @@
 // Letters as rings round the strokes of a single-line alphabet, each as wide as a nozzle can sink; made once and kept.
 import modeling from "@jscad/modeling";
-import { cosDeg, type Point, point, sinDeg } from "@lamplane/geometry";
-import { polygonArea } from "../part-faces.ts";
+import { cosDeg, type Point, point, polygonArea, sinDeg } from "@lamplane/geometry";
 import { type Stroke, strokeRings } from "./level-lines.ts";
 
 const { vectorChar } = modeling.text;

@@ -20,14 +20,10 @@ export function strokeRings(strokes: readonly Stroke[], radius: number): Point[]
   const columns = Math.ceil((Math.max(...xs) + radius - from.x) / CELL) + 3;
   const rows = Math.ceil((Math.max(...ys) + radius - from.y) / CELL) + 3;
   const sides = strokes.flatMap((stroke) => stroke.slice(1).map((to, i) => [stroke[i]!, to] as const));
-  const corner = (i: number, j: number) => point(from.x + i * CELL, from.y + j * CELL);
-  const within = Array.from({ length: columns * rows }, (_, k) => {
-    const p = corner(k % columns, Math.floor(k / columns));
-    return radius - Math.min(...sides.map(([a, b]) => distanceToSide(p, a, b)));
-  });
+  const within = depthsWithin(sides, radius, { from, columns, rows });
   const crossing = (a: number, b: number): Point => {
     const share = within[a]! / (within[a]! - within[b]!);
-    const [p, q] = [a, b].map((k) => corner(k % columns, Math.floor(k / columns))) as [Point, Point];
+    const [p, q] = [a, b].map((k) => gridCorner(from, k % columns, Math.floor(k / columns))) as [Point, Point];
     return point(p.x + (q.x - p.x) * share, p.y + (q.y - p.y) * share);
   };
   return chainEdges(nextEdges(within, columns, rows), crossing)
@@ -35,14 +31,47 @@ export function strokeRings(strokes: readonly Stroke[], radius: number): Point[]
     .filter((ring) => ring.length > 2);
 }
 
+interface Grid {
+  readonly from: Point;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+const gridCorner = (from: Point, i: number, j: number): Point => point(from.x + i * CELL, from.y + j * CELL);
+
+/** How deep each corner of the grid lies within `radius` of the nearest side, mm; −∞ for some of those that lie a cell outside. */
+function depthsWithin(
+  sides: readonly (readonly [Point, Point])[],
+  radius: number,
+  { from, columns, rows }: Grid,
+): Float64Array {
+  const depths = new Float64Array(columns * rows).fill(-Infinity);
+  const reach = radius + 2 * CELL;
+  const span = (a: number, b: number, low: number, count: number) => [
+    Math.max(0, Math.floor((Math.min(a, b) - reach - low) / CELL)),
+    Math.min(count - 1, Math.ceil((Math.max(a, b) + reach - low) / CELL)),
+  ];
+  for (const [a, b] of sides) {
+    const [i0, i1] = span(a.x, b.x, from.x, columns) as [number, number];
+    const [j0, j1] = span(a.y, b.y, from.y, rows) as [number, number];
+    for (let j = j0; j <= j1; j++)
+      for (let i = i0; i <= i1; i++) {
+        const k = j * columns + i;
+        depths[k] = Math.max(depths[k]!, radius - distanceToSide(gridCorner(from, i, j), a, b));
+      }
+  }
+  return depths;
+}
+
 /** For each edge of the grid that a ring comes in by, where it goes out: the strokes' side on its left. */
-function nextEdges(within: readonly number[], columns: number, rows: number): Map<string, string> {
+function nextEdges(within: Float64Array, columns: number, rows: number): Map<string, string> {
   const next = new Map<string, string>();
   for (let j = 0; j + 1 < rows; j++)
     for (let i = 0; i + 1 < columns; i++) {
       const k = j * columns + i;
       const around = [k, k + 1, k + columns + 1, k + columns];
       const inside = around.map((c) => within[c]! > 0);
+      if (inside.every((is) => is === inside[0])) continue;
       around.forEach((c, side) => {
         // Going round the cell, a ring leaves it where inside turns to outside and came in where outside last turned to inside.
         if (!inside[side] || inside[(side + 1) % 4]) return;

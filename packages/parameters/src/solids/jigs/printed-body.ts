@@ -1,15 +1,15 @@
 // A jig's body as a closed solid made of its faces: plate chamfered at the table, holes, risers, letters sunk in the upper face.
-import { line, type Outline, type Point, reverseOutline, tessellate } from "@lamplane/geometry";
+import { line, type Outline, type Point, polygonArea, reverseOutline, ringPairs, tessellate } from "@lamplane/geometry";
 import { type Face, levelFace, wallFaces } from "@lamplane/geometry/mesh";
 import { INSIDE_FACE, type JigBody, LEAST_WALL, TABLE_CHAMFER } from "../../jigs/jig.ts";
-import { chordArea, polygonArea } from "../part-faces.ts";
+import { chordArea } from "../part-faces.ts";
 import { type LabelLayout, layOutLabels } from "./label.ts";
 import { type Glyph, isInsideRing } from "./lettering.ts";
 import { distanceToSide, type Stroke } from "./level-lines.ts";
 import { chamferRing } from "./table-chamfer.ts";
 
 /** How deep letters are sunk, mm: three layers of 0.2, which no wall under them misses. */
-export const SUNK = 0.6;
+const SUNK = 0.6;
 
 /** A ring of the plate with its edge at the table: the solid lies to its left. */
 interface Ring {
@@ -109,8 +109,7 @@ const pieceArea = ({ boundary, counters }: Piece): number =>
   polygonArea(boundary) + counters.reduce((sum, ring) => sum + polygonArea(ring), 0);
 
 /** A ring of corners as an outline; no corner is dropped, however near the next. */
-const ringOutline = (points: readonly Point[]): Outline =>
-  points.map((p, i) => line(p, points[(i + 1) % points.length]!));
+const ringOutline = (points: readonly Point[]): Outline => ringPairs(points).map(([from, to]) => line(from, to));
 
 /** Holes must leave walls; what stands on or is sunk in the upper face must lie in it, clear of its edges and of each other's. */
 function assertInside(rings: readonly Ring[], inner: readonly (readonly Point[])[]): void {

@@ -9,6 +9,7 @@ import {
   type Point,
   point,
   pointAlong,
+  polygonArea,
   type Segment,
   segmentLength,
   subsegment,
@@ -25,7 +26,7 @@ import {
   type Vec3,
   wallFace,
 } from "@lamplane/geometry/mesh";
-import { polygonArea, tessellateChain } from "../part-faces.ts";
+import { tessellateChain } from "../part-faces.ts";
 
 /** Sine of the turn up to which two sides run on into each other. */
 const TANGENT = 1e-7;

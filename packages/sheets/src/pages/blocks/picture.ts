@@ -4,7 +4,7 @@ import type { Picture } from "../../picture/picture.ts";
 import type { PageBlock } from "./block.ts";
 
 /** mm under a picture. */
-export const USUAL_GAP = 1.5;
+const USUAL_GAP = 1.5;
 
 /** A picture in the middle of its column, true to its scale; one that is too wide is drawn as wide as the column. */
 export function pictureBlock(picture: Picture, width: number, under = USUAL_GAP): PageBlock {

@@ -34,8 +34,12 @@ export function setUpsPage(
   const alignedWith = setUps.flatMap(({ rows }) => rows);
   const tables = (size: number) => {
     const middle = Math.ceil(keyFigures.length / 2);
-    const groups = setUps.map(({ step, work, rows }) =>
-      stackBlocks(headingBlock(`${step}  ${work}`, half, size), numbersBlock(rows, half, { size, alignedWith })),
+    const groups = setUps.map(({ step, title, hold, rows }) =>
+      stackBlocks(
+        headingBlock(`${step}  ${title}`, half, size),
+        ...(hold === undefined ? [] : [paragraphBlock(hold, half, { size })]),
+        numbersBlock(rows, half, { size, alignedWith }),
+      ),
     );
     const above = stackBlocks(
       headingBlock(CARD.keyFigures, width, size + 0.6),

@@ -10,7 +10,7 @@ const ROUND_PICTURE = 5;
 const heightOf = (blocks: readonly PageBlock[]): number => blocks.reduce((sum, { height }) => sum + height, 0);
 
 /** Height that blocks leave for a drawing, mm. */
-export const heightLeft = (blocks: readonly PageBlock[], { height }: PictureRoom): number =>
+const heightLeft = (blocks: readonly PageBlock[], { height }: PictureRoom): number =>
   height - heightOf(blocks) - ROUND_PICTURE;
 
 export const hasRoom = (blocks: readonly PageBlock[], page: PictureRoom, wanted = LEAST_PICTURE): boolean =>

@@ -2,7 +2,7 @@
 
 import { straightedgePlacements } from "@lamplane/bench";
 import { cotDeg, line, point, pointAlong, transformSegment } from "@lamplane/geometry";
-import type { Elevation } from "@lamplane/parameters/elevation";
+import type { Elevation, Recess } from "@lamplane/parameters/elevation";
 import {
   bedLowerEdge,
   bedToPlane,
@@ -97,28 +97,28 @@ export function recessPicture(t: StepContext, room: PictureRoom) {
       },
       recess ? {} : { most: PLAIN_BED },
     ),
-    ...(recess ? [view(BED_DRAWING.cut, (sketch) => drawRecessCut(sketch, t))] : []),
+    ...(recess ? [view(BED_DRAWING.cut, (sketch) => drawRecessCut(sketch, t, recess))] : []),
   ]);
 }
 
-function drawRecessCut(sketch: Sketch, t: StepContext): void {
+function drawRecessCut(sketch: Sketch, t: StepContext, recess: Recess): void {
   const { plane } = t;
-  const { recess, design, frame } = plane;
+  const { design, frame } = plane;
   const { high } = bedEnds(plane);
   const { bed, bedChain } = blocksAt(plane, "blank");
   const [tip, top] = [bedChain[0]!.from, bedChain.at(-1)!.to];
-  const room = { left: tip.x - 1, right: top.x + 4 * recess!.depth, low: tip.y, high: top.y };
+  const room = { left: tip.x - 1, right: top.x + 4 * recess.depth, low: tip.y, high: top.y };
   const seen = clipToWindow(bed, room);
   sketch.area(WOOD_SHADE, seen).outline("outline", seen);
-  drawRecessSection(sketch, plane, high - recess!.depth * cotDeg(frame.bedAngle));
+  drawRecessSection(sketch, plane, high - recess.depth * cotDeg(frame.bedAngle));
   const thick = -frame.thickness;
-  const floor = bedToPlane(frame, recess!.low + 0.5 * (high - recess!.low), thick - recess!.depth);
+  const floor = bedToPlane(frame, recess.low + 0.5 * (high - recess.low), thick - recess.depth);
   sketch.name("left", [
-    { words: BED_DRAWING.deep({ depth: t.mm(recess!.depth) }), point: floor },
+    { words: BED_DRAWING.deep({ depth: t.mm(recess.depth) }), point: floor },
     {
       words: BED_DRAWING.head,
       point: bedToPlane(frame, design.capIron.screwHead.fromEdge, thick - 0.5 * design.capIron.screwHead.height),
     },
-    { words: BED_DRAWING.pad, point: bedToPlane(frame, 0.6 * recess!.low, thick) },
+    { words: BED_DRAWING.pad, point: bedToPlane(frame, 0.6 * recess.low, thick) },
   ]);
 }

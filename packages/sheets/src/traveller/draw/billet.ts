@@ -1,6 +1,6 @@
 // The billet: rings and grain as they should lie, and the lines along which it is ripped.
 
-import type { StockPlan } from "@lamplane/bench";
+import type { Span, StockPlan } from "@lamplane/bench";
 import { clipToLeft } from "@lamplane/bench";
 import { cosDeg, line, type Point, point, sinDeg } from "@lamplane/geometry";
 import { BILLET_DRAWING } from "../../words/drawings.ts";
@@ -65,9 +65,12 @@ export function ripPicture(t: StepContext, plan: StockPlan, room: PictureRoom) {
   ]);
 }
 
+const middleOf = ({ from, to }: Span): number => (from + to) / 2;
+
 function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): void {
   const h = billet.needed.height;
-  const end = rip.strips.at(-1)!.at.to;
+  const [left, core, right] = rip.strips;
+  const end = right.at.to;
   const cuts = rip.sawLines.slice(0, 2);
   sketch.area(WOOD_SHADE, boxPolygon(0, 0, end, h));
   for (const { kerf } of cuts) sketch.area(KERF_SHADE, boxPolygon(kerf.from, 0, kerf.to, h));
@@ -75,12 +78,7 @@ function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): v
   sketch.outline("outline", boxPolygon(0, 0, end, h));
   for (const { kerf } of cuts)
     for (const x of [kerf.from, kerf.to]) sketch.line("outline", line(point(x, 0), point(x, h)));
-  const [left, core, right] = rip.strips.map(({ at }) => (at.from + at.to) / 2) as [number, number, number];
-  sketch.wordsWithin(
-    BILLET_DRAWING.coreName,
-    point(core, 0.5 * h),
-    rip.strips[1]!.keeps.to - rip.strips[1]!.keeps.from,
-  );
+  sketch.wordsWithin(BILLET_DRAWING.coreName, point(middleOf(core.at), 0.5 * h), core.keeps.to - core.keeps.from);
   // As the fence is set: from the face that was jointed last.
   cuts.forEach(({ kerf, fence }, i) => {
     sketch.level(
@@ -92,15 +90,15 @@ function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): v
   sketch.level(BILLET_DRAWING.needed({ length: t.ruled(end) }), point(0, 0), point(end, 0));
   sketch.upright(t.ruled(h), point(end, 0), point(end, h), "right");
   sketch.name("left", [
-    { words: BILLET_DRAWING.leftCheek, point: point(left, 0.8 * h) },
+    { words: BILLET_DRAWING.leftCheek, point: point(middleOf(left.at), 0.8 * h) },
     { words: BILLET_DRAWING.referenceFace, point: point(0, 0.3 * h) },
   ]);
   sketch.name("right", [
-    { words: BILLET_DRAWING.rightCheek, point: point(right, 0.85 * h) },
+    { words: BILLET_DRAWING.rightCheek, point: point(middleOf(right.at), 0.85 * h) },
     {
       words: BILLET_DRAWING.kerf({ kerf: t.mm(t.design.shop.kerf) }),
       point: point((cuts[1]!.kerf.from + cuts[1]!.kerf.to) / 2, 0.6 * h),
     },
-    { words: BILLET_DRAWING.milled, point: point(rip.strips[2]!.keeps.to, 0.3 * h) },
+    { words: BILLET_DRAWING.milled, point: point(right.keeps.to, 0.3 * h) },
   ]);
 }

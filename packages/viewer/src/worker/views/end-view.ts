@@ -1,7 +1,7 @@
 // Across the plane, seen from the toe: cheeks, core, iron, wedge, pin; at the billet, the saw cuts through it.
 
 import { point, polygon } from "@lamplane/geometry";
-import { layersOf, layerThickness, pinLengths } from "@lamplane/parameters/elevation";
+import { type Layer, layersOf, layerThickness, pinLengths } from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
 import { hasStack, type StageName, WORK_OF } from "../../protocol/build-steps.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
@@ -12,7 +12,8 @@ import { outlineMark } from "./outline-mark.ts";
 /** The view across, at a stage of the bench. */
 export function endView(drawn: SolvedPlane, stage: StageName): View {
   if (WORK_OF[stage] !== "billet") return acrossView(drawn, stage);
-  return layersOf(drawn.plane) ? stripView(drawn) : billetView(drawn);
+  const layers = layersOf(drawn.plane);
+  return layers ? stripView(drawn, layers) : billetView(drawn);
 }
 
 const rectangle = (left: number, low: number, right: number, high: number) =>
@@ -102,35 +103,41 @@ function stackDimensions(drawn: SolvedPlane): Dimension[] {
 }
 
 /** Layers and cheeks as they are ripped, each as thick as the board, what is planed off them as waste. */
-function stripView(drawn: SolvedPlane): View {
+function stripView(drawn: SolvedPlane, layers: readonly Layer[]): View {
   const { plane } = drawn;
   const { core, sole, body } = plane.design;
   const [low, high] = [-sole.allowance, body.height];
-  const finished = [body.cheek, ...layersOf(plane)!.map(layerThickness), body.cheek];
   const pitch = core.board + plane.design.shop.kerf;
-  const middles = finished.map((_, i) => (i - (finished.length - 1) / 2) * pitch);
-  const edge = middles.at(-1)! + core.board / 2;
-  const strip = (x: number, thickness: number) => rectangle(x - thickness / 2, low, x + thickness / 2, high);
-  const [first, second] = [middles[0]!, middles[1]!];
+  const outermost = ((layers.length + 1) / 2) * pitch;
+  const strips = [body.cheek, ...layers.map(layerThickness), body.cheek].map((finished, i) => ({
+    finished,
+    middle: (i - (layers.length + 1) / 2) * pitch,
+  }));
+  const edge = outermost + core.board / 2;
+  const ends = (middle: number, thickness: number) =>
+    [point(middle - thickness / 2, low), point(middle + thickness / 2, low)] as const;
+  const strip = (middle: number, thickness: number) =>
+    rectangle(middle - thickness / 2, low, middle + thickness / 2, high);
+  const [cheek, outerLayer] = strips;
   return {
     name: "end",
     title: VIEW_TITLES.strips,
     box: { min: point(-edge, low), max: point(edge, high) },
-    marks: middles.flatMap((x, i) => [
-      outlineMark(strip(x, core.board), { area: "waste" }),
-      outlineMark(strip(x, finished[i]!), { area: "wood", line: "cut" }),
+    marks: strips.flatMap(({ middle, finished }) => [
+      outlineMark(strip(middle, core.board), { area: "waste" }),
+      outlineMark(strip(middle, finished), { area: "wood", line: "cut" }),
     ]),
     dimensions: [
-      ...parameterDimension(
-        drawn,
-        "core.board",
-        alongShape(point(first - core.board / 2, low), point(first + core.board / 2, low), "below", 0),
-      ),
-      ...referenceDimension(
-        drawn,
-        "outerLayer",
-        alongShape(point(second - finished[1]! / 2, low), point(second + finished[1]! / 2, low), "below", 1),
-      ),
+      ...(cheek
+        ? parameterDimension(drawn, "core.board", alongShape(...ends(cheek.middle, core.board), "below", 0))
+        : []),
+      ...(outerLayer
+        ? referenceDimension(
+            drawn,
+            "outerLayer",
+            alongShape(...ends(outerLayer.middle, outerLayer.finished), "below", 1),
+          )
+        : []),
       ...referenceDimension(drawn, "blankHeight", alongShape(point(edge, low), point(edge, high), "right", 0)),
     ],
     labels: [],
@@ -142,28 +149,25 @@ function billetView(drawn: SolvedPlane): View {
   const { widths, design } = drawn.plane;
   const { kerf, jointingPass } = design.shop;
   const [low, high] = [-design.sole.allowance, design.body.height];
-  const pieces = [widths.roughCheek, widths.roughCore, widths.roughCheek];
-  const marks: ViewMark[] = [];
-  let x = -widths.billet / 2 + jointingPass;
-  const starts: number[] = [];
-  for (const piece of pieces) {
-    starts.push(x);
-    marks.push(outlineMark(rectangle(x, low, x + piece, high), { area: "wood", line: "cut" }));
-    x += piece + kerf + jointingPass;
-  }
+  const left = -widths.billet / 2 + jointingPass;
+  const core = left + (widths.roughCheek + kerf + jointingPass);
+  const right = core + (widths.roughCore + kerf + jointingPass);
+  const sawn = (from: number, width: number) =>
+    outlineMark(rectangle(from, low, from + width, high), { area: "wood", line: "cut" });
+  const marks = [sawn(left, widths.roughCheek), sawn(core, widths.roughCore), sawn(right, widths.roughCheek)];
   const edge = widths.billet / 2;
-  const cut = starts[0]! + widths.roughCheek;
+  const cut = left + widths.roughCheek;
   return {
     name: "end",
     title: VIEW_TITLES.billet,
     box: { min: point(-edge, low), max: point(edge, high) },
     marks: [outlineMark(rectangle(-edge, low, edge, high), { area: "waste" }), ...marks],
     dimensions: [
-      ...referenceDimension(drawn, "roughCheek", alongShape(point(starts[0]!, low), point(cut, low), "below", 0)),
+      ...referenceDimension(drawn, "roughCheek", alongShape(point(left, low), point(cut, low), "below", 0)),
       ...referenceDimension(
         drawn,
         "roughCore",
-        alongShape(point(starts[1]!, low), point(starts[1]! + widths.roughCore, low), "below", 1),
+        alongShape(point(core, low), point(core + widths.roughCore, low), "below", 1),
       ),
       ...referenceDimension(drawn, "billetWidth", alongShape(point(-edge, low), point(edge, low), "below", 2)),
       ...referenceDimension(drawn, "blankHeight", alongShape(point(edge, low), point(edge, high), "right", 0)),
