@@ -82,7 +82,7 @@ describe("every length so many times as long", () => {
 /** Which way a figure goes when a parameter grows, all else as it is: + never down, − never up. */
 const WAYS: readonly (readonly [parameter: string, grows: string, shrinks: string])[] = [
   ["iron.width", "coreWidth bodyWidth wedgeWidth billetWidth billetWidthByRule recessLand", ""],
-  ["iron.thickness", "bedTipFromEnd glueGap greatestAllowance unsupported", "recessPad recessFromBedEdge"],
+  ["iron.thickness", "bedTipFromEnd glueGap tipGap greatestAllowance unsupported", "recessPad recessFromBedEdge"],
   ["iron.bevel", "recessPad", "clearanceAngle unsupported"],
   ["bed.angle", "clearanceAngle unsupported", "sawBed mouthGrowth"],
   ["ramp.angle", "", "sawRamp mouthGrowth rampTipFromEnd"],
@@ -95,8 +95,12 @@ const WAYS: readonly (readonly [parameter: string, grows: string, shrinks: strin
   ],
   ["body.length", "blankLength", ""],
   ["body.height", "bodyHeight blankHeight", ""],
-  ["body.cheek", "bodyWidth roughCheek billetWidth", ""],
-  ["body.sideClearance", "coreWidth bodyWidth sideClearance wedgeWidth roughCore billetWidth recessLand", ""],
+  ["body.cheek", "bodyWidth roughCheek fenceLeftCheek cheekThickness billetWidth", ""],
+  [
+    "body.sideClearance",
+    "coreWidth bodyWidth sideClearance wedgeWidth roughCore fenceCore pinBody billetWidth recessLand",
+    "",
+  ],
   ["body.trim", "blankLength rampMark bedMark", ""],
   ["capIron.thickness", "pinV", "pinFromEnd pinS"],
   ["capIron.screwHead.fromEdge", "recessPad recessFromBedEdge", ""],
@@ -109,13 +113,13 @@ const WAYS: readonly (readonly [parameter: string, grows: string, shrinks: strin
   ["wedge.length", "wedgeLength wedgeButt wedgeAbovePin", ""],
   ["wedge.clearance", "", "wedgeWidth"],
   ["pin.height", "pinY pinS pinV wedgeAtPin wedgeBelowPin pinOverBlankSole", "wedgeAbovePin"],
-  ["pin.diameter", "pinV", "pinS pinFromEnd"],
-  ["pin.tenon", "pinHoleDiameter", "woodOverPinHole shearOut"],
+  ["pin.diameter", "pinDiameter pinV", "pinS pinFromEnd"],
+  ["pin.tenon", "pinHoleDiameter tenonDiameter", "woodOverPinHole shearOut"],
   ["pin.tenonClearance", "pinHoleDiameter", "woodOverPinHole shearOut"],
   ["pin.tenonLength", "tenonLength", ""],
   ["shop.kerf", "billetWidth setInToe setInHeel", ""],
-  ["shop.millingAllowance", "roughCore roughCheek billetWidth", ""],
-  ["shop.jointingPass", "billetWidth", ""],
+  ["shop.millingAllowance", "roughCore roughCheek fenceCore fenceLeftCheek billetWidth", ""],
+  ["shop.jointingPass", "billetWidth fenceCore", ""],
 ];
 
 test.each(WAYS)("%s up: up go %s; down go %s", (path, grows, shrinks) => {
@@ -205,6 +209,8 @@ test("the ways name most figures that a length or an angle decides", () => {
     faceAngle: 1,
     ironTaper: 1,
     thicknessAtTop: 1,
+    // Of a billet wider than needed alone.
+    fenceRightCheek: 1,
     // Of a core in layers alone.
     bedAllowance: 1,
     layerCount: 1,

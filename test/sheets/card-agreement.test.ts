@@ -54,7 +54,7 @@ test("a jig on the page of a step that is done is the one that the step was done
   expect([bed!.title, ramp!.title].join()).toMatch(/47°.*60°/);
   expect(jigsAt("wedge")[0]!.title).toContain("6°");
   const { numbers, jigs } = steps.find(({ key }) => key === "dry-fit")!;
-  const gap = numbers.find(({ label }) => /between the two blocks/.test(label))!.value;
+  const gap = numbers.find(({ label }) => /[Gg]ap between block tips/.test(label))!.value;
   expect(jigs[0]!.title).toContain(gap);
 });
 
@@ -62,6 +62,6 @@ test("a length that a measured value has changed stands beside the one planned, 
   const { steps } = traveller(designWith(BUILT));
   const changed = steps.flatMap(({ numbers }) => numbers.filter(({ was }) => was !== undefined));
   const labels = changed.map(({ label }) => label).join();
-  for (const part of [/shoulder to shoulder/, /between the two blocks/, /Foot of the bed/, /Pegs in from/])
+  for (const part of [/shoulder to shoulder/, /[Gg]ap between block tips/, /Foot of the bed/, /Pegs in from/])
     expect(labels).toMatch(part);
 });

@@ -71,7 +71,7 @@ test("the bodies shown are as large as the solids that are shipped, in coarser c
 
 test("boards before they are shaped are closed, outward boxes of the stock's sizes", () => {
   const plane = elevation(designWith());
-  const { blankLength, blankHeight, roughCore, roughCheek } = plane.widths;
+  const { blankLength, blankHeight, fence } = plane.widths;
   const pieces = partMeshes(plane, "ripped").map((mesh) => {
     const triangles = trianglesOf(mesh);
     const { name } = mesh;
@@ -79,7 +79,7 @@ test("boards before they are shaped are closed, outward boxes of the stock's siz
     return [name, volumeOf(triangles)] as const;
   });
   const volumes = new Map(pieces);
-  expect(volumes.get("core")! / (blankLength * blankHeight * roughCore)).toBeCloseTo(1, 5);
-  expect(volumes.get("cheek-left")! / (blankLength * blankHeight * roughCheek)).toBeCloseTo(1, 5);
-  expect(volumes.get("cheek-right")! / (blankLength * blankHeight * roughCheek)).toBeCloseTo(1, 5);
+  expect(volumes.get("core")! / (blankLength * blankHeight * fence.core)).toBeCloseTo(1, 5);
+  expect(volumes.get("cheek-left")! / (blankLength * blankHeight * fence.leftCheek)).toBeCloseTo(1, 5);
+  expect(volumes.get("cheek-right")! / (blankLength * blankHeight * fence.rightCheek)).toBeCloseTo(1, 5);
 });

@@ -1,7 +1,7 @@
 // Door: what the maker meets at the bench: steps, the plane as built, hold, strength, seasons and the bed's survey.
 
 export { AUTO_PATHS, type AutoPath, autoValue, solvedValues } from "./auto-values.ts";
-export { expectationText } from "./expectation.ts";
+export { expectationText, firstMouth } from "./expectation.ts";
 export { formatFigure, formatStepFigure, oneWayText, readingMode } from "./figure-text.ts";
 export * from "./figures.ts";
 export {

@@ -32,9 +32,11 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
   core: {
     figures: [
       "billetWidth",
-      "roughCheek",
-      "roughCore",
+      "fenceLeftCheek",
+      "fenceCore",
+      "fenceRightCheek",
       "coreWidth",
+      "cheekThickness",
       "layerCount",
       "outerLayer",
       "recessLayer",
@@ -85,7 +87,19 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
     locks: ["pin.height", "pin.tenon", "pin.tenonClearance"],
   },
   wedge: {
-    figures: ["wedgeAngle", "wedgeTip", "wedgeLength", "wedgeButt", "wedgeWidth", "wedgeTipFromEdge", "wedgeAtPin"],
+    figures: [
+      "wedgeAngle",
+      "wedgeTip",
+      "wedgeLength",
+      "wedgeButt",
+      "wedgeWidth",
+      "wedgeTipFromEdge",
+      "wedgeAtPin",
+      "pinDiameter",
+      "pinBody",
+      "tenonDiameter",
+      "tenonLength",
+    ],
     locks: [
       "wedge.angle",
       "wedge.tip",
@@ -99,11 +113,11 @@ const STEP_ROWS: Readonly<Record<Step, Omit<StepRow, "measures" | keyof StepWord
     ],
   },
   "dry-fit": {
-    figures: ["setInToe", "setInHeel", "glueGap", "edgeHeightAtContact"],
+    figures: ["setInToe", "setInHeel", "tipGap", "edgeHeightAtContact"],
     locks: [],
   },
   "glue-up": {
-    figures: ["bedTipFromEnd", "rampTipFromEnd", "glueGap"],
+    figures: ["bedTipFromEnd", "rampTipFromEnd", "tipGap"],
     locks: ["bed.featherChamfer", "pegs.diameter", "pegs.perEnd"],
   },
   sole: {

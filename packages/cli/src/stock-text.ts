@@ -90,9 +90,9 @@ function verdictText({ fits, lay, rings, planes, boards }: StockPlan["billet"]):
 }
 
 function ripText({ rip, core }: StockPlan, { mm, cell, head }: LengthFormatters): string {
-  const rows = rip.strips.map(({ piece, rough, finished }, i) => {
+  const rows = rip.strips.map(({ piece, finished }, i) => {
     const cut = rip.sawLines[i];
-    return [piece, cut ? cell(cut.fence) : "", cell(rough), cell(finished)];
+    return [piece, cut ? cell(cut.fence) : STOCK.rest, cell(finished)];
   });
   return [
     STOCK.saw(head),
@@ -104,9 +104,10 @@ function ripText({ rip, core }: StockPlan, { mm, cell, head }: LengthFormatters)
 }
 
 function kerfText({ rip }: StockPlan, { cell, head }: LengthFormatters): string {
-  const rows = rip.strips.map(({ piece, sawn }, i) => {
+  const spanText = ({ from, to }: { from: number; to: number }) => STOCK.span({ from: cell(from), to: cell(to) });
+  const rows = rip.strips.map(({ piece, at }, i) => {
     const cut = rip.sawLines[i];
-    return [piece, cell(sawn), cut ? STOCK.span({ from: cell(cut.kerf.from), to: cell(cut.kerf.to) }) : ""];
+    return [piece, spanText(at), cut ? spanText(cut.kerf) : ""];
   });
   return [STOCK.kerfs(head), alignColumns([STOCK.kerfHeads, ...rows])].join("\n");
 }

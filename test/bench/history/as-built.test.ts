@@ -336,10 +336,10 @@ describe("state of the build", () => {
     const lost = state.lost.find(({ key }) => key === "bedAngle")!;
     expect([lost.asked, lost.got]).toEqual([47, 46]);
     expect(lost.costs.find(({ key }) => key === "clearanceAngle")).toMatchObject({ planned: 19, now: 18 });
-    expect(state.changed.map(({ key }) => key)).toContain("glueGap");
+    expect(state.changed.map(({ key }) => key)).toContain("tipGap");
     const dryFit = buildState(measuring(worked, { bedAngle: 46, done: "wedge" }));
-    expect(dryFit.figures.find(({ key }) => key === "glueGap")?.planned).toBeCloseTo(
-      valuesOf(elevation(worked)).glueGap!,
+    expect(dryFit.figures.find(({ key }) => key === "tipGap")?.planned).toBeCloseTo(
+      valuesOf(elevation(worked)).tipGap!,
       12,
     );
     expect(dryFit.figures.find(({ key }) => key === "setInToe")).not.toHaveProperty("planned");
@@ -355,7 +355,7 @@ describe("state of the build", () => {
     const state = buildState(measuring(worked, { ironThickness: 3.8, bedAngle: 46 }));
     expect(state.latest).toBe("bed");
     const isNew = new Map(state.changed.map((change) => [change.key, change.isNew]));
-    expect([isNew.get("mouthGrowth"), isNew.get("glueGap")]).toEqual([true, true]);
+    expect([isNew.get("mouthGrowth"), isNew.get("tipGap")]).toEqual([true, true]);
     expect(isNew.get("wedgeWidth")).toBeUndefined();
     const later = buildState(measuring(worked, { ironThickness: 3.8, bedAngle: 46, done: "recess" }));
     expect(later.changed.length).toBeGreaterThan(0);

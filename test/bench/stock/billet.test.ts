@@ -167,7 +167,7 @@ describe("over random designs", () => {
         figureValue(plane, "roughCheek"),
         plane.widths.cheek,
       ]);
-      expect(Object.values(front.rough)).toContain(figureValue(plane, "roughCore"));
+      expect(Object.values(front.rough)).toContain(figureValue(plane, "fenceCore"));
       expect(wedge.finished.length).toBe(FIGURES.wedgeLength.of(plane));
       for (const { rough, finished, count } of plan.list.rows) {
         expect(count).toBeGreaterThan(0);

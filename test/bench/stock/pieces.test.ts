@@ -56,7 +56,7 @@ describe.each(CASES)("plane %#", ({ plane, rows }) => {
   });
 
   test("what is milled carries its allowance on both faces, in every direction where it is milled all round", () => {
-    const { millingAllowance } = plane.design.shop;
+    const { millingAllowance, jointingPass } = plane.design.shop;
     const milled = plane.design.pegs.perEnd > 0 ? (["cross pin", "wedge", "peg"] as const) : (["cross pin"] as const);
     for (const piece of milled) {
       const { rough, finished, from } = rowOf(piece);
@@ -71,7 +71,7 @@ describe.each(CASES)("plane %#", ({ plane, rows }) => {
     const roughWidth = Math.min(front.rough.width, front.rough.thickness);
     expect(
       [roughWidth, Math.max(front.rough.width, front.rough.thickness)].some(
-        (size) => Math.abs(size - plane.widths.core - 2 * millingAllowance) < 1e-6,
+        (size) => Math.abs(size - plane.widths.core - 2 * millingAllowance - jointingPass) < 1e-6,
       ),
     ).toBe(true);
   });

@@ -1,12 +1,7 @@
 // The billet at hand: whether the plane comes out of it, which way round, how many times, and what is left over.
-import type { Elevation } from "@lamplane/parameters/elevation";
+import { type BlankSize, billetAsItLies, type Elevation, fitsInto } from "@lamplane/parameters/elevation";
 
-/** Length along the grain, width across what will be the sole, height. mm. */
-export interface BlankSize {
-  readonly length: number;
-  readonly width: number;
-  readonly height: number;
-}
+export type { BlankSize } from "@lamplane/parameters/elevation";
 
 /** A piece left over, its grain along its length; width no less than thickness. mm. */
 export interface Leftover {
@@ -41,25 +36,17 @@ const THINNEST_BOARD = 3;
 
 /** The billet judged against the plane. @see plane geometry: Widths and stock */
 export function billetFit({ design, widths }: Elevation): BilletFit {
-  const { kerf, jointingPass, millingAllowance } = design.shop;
+  const { kerf, jointingPass } = design.shop;
   const measured = design.billet;
-  const needed = {
-    length: widths.blankLength,
-    width: widths.billet,
-    height: widths.blankHeight + 2 * millingAllowance,
-  };
-  const onSide = { ...measured, width: measured.height, height: measured.width };
+  const { needed, lies, isOnSide } = billetAsItLies(design, widths);
   const given = measured.length + measured.width + measured.height > 0;
-  const mayTurn = measured.width > 0 && measured.height > 0;
-  const turns = mayTurn && !fitsInto(needed, measured) && fitsInto(needed, onSide);
-  const lies = fillMissing(turns ? onSide : measured, needed);
   const fits = fitsInto(needed, lies);
   return {
     needed,
     measured,
     fits: given ? fits : undefined,
-    lay: turns ? "on its side" : "as measured",
-    rings: turns ? 90 - design.wood.rings : design.wood.rings,
+    lay: isOnSide ? "on its side" : "as measured",
+    rings: isOnSide ? 90 - design.wood.rings : design.wood.rings,
     lies,
     short: makeBlankSize((side) => Math.max(0, needed[side] - lies[side])),
     spare: makeBlankSize((side) => Math.max(0, lies[side] - needed[side])),
@@ -73,13 +60,6 @@ const makeBlankSize = (size: (side: keyof BlankSize) => number): BlankSize => ({
   width: size("width"),
   height: size("height"),
 });
-
-/** Sizes that are not given are not judged. */
-const fitsInto = (needed: BlankSize, billet: BlankSize): boolean =>
-  (["length", "width", "height"] as const).every((side) => billet[side] === 0 || needed[side] <= billet[side]);
-
-const fillMissing = (billet: BlankSize, needed: BlankSize): BlankSize =>
-  makeBlankSize((side) => (billet[side] === 0 ? needed[side] : billet[side]));
 
 /** Along the grain one more cut parts two planes; across it and up each cut leaves two more faces to joint. */
 function countPlanes(

@@ -9,6 +9,6 @@ export type { LayerStock, LayerStrip } from "./layer-strips.ts";
 export { CLEAR_OF_CUTS, type Mark, type MarkPlan, type PieceMarks } from "./marks.ts";
 export type { PieceSize, StockList, StockRow } from "./pieces.ts";
 export { findPlacement, type PartByLength, type PartFit } from "./placement.ts";
-export type { RipLayout, RipStrip, SawLine } from "./rip-layout.ts";
+export { type RipLayout, type RipStrip, ripLayout, type SawLine } from "./rip-layout.ts";
 export { asBuiltStockPlan, matchingMarks, type StockPlan, stockPlan } from "./stock-plan.ts";
 export { type FromOffcut, GRAIN_RUN_OUT, GRAIN_RUN_OUT_SOURCE, type ThroatOffcut } from "./throat-offcut.ts";

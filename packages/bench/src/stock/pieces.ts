@@ -99,7 +99,7 @@ function bodyRows(
     ...shared,
     piece,
     count: 1,
-    rough: pieceSize(rough, widths.roughCore, needed.height),
+    rough: pieceSize(rough, widths.fence.core, needed.height),
     finished: pieceSize(finished, widths.core, height),
   });
   const bedFoot = points.bedChamfer.y > 0 ? points.bedChamfer : points.bedFoot;
@@ -110,7 +110,7 @@ function bodyRows(
       ...shared,
       piece: "cheek",
       count: 2,
-      rough: pieceSize(widths.blankLength, widths.roughCheek, needed.height),
+      rough: pieceSize(widths.blankLength, widths.fence.leftCheek, needed.height),
       finished: pieceSize(length, widths.cheek, height),
     },
   ];

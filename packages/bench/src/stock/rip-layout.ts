@@ -1,5 +1,5 @@
 // The billet sawn across its width: first cheek, core, second cheek, each saw line from one reference face.
-import type { Elevation } from "@lamplane/parameters/elevation";
+import { type Elevation, hasThirdCut } from "@lamplane/parameters/elevation";
 import type { Span } from "../span.ts";
 
 /** The reference face becomes the left cheek's outside. */
@@ -68,19 +68,23 @@ export function ripLayout({ design, widths }: Elevation, width: number): RipLayo
   const core = strip("core", left.at.to + kerf, widths.roughCore, widths.core, [1, 1]);
   const right = strip("right cheek", core.at.to + kerf, widths.roughCheek, widths.cheek, [1, 0]);
   const spare = Math.max(0, width - widths.billet);
-  const referencePass = Math.min(pass, milling);
-  const cuts = spare > kerf ? [left, core, right] : [left, core];
+  const { fence } = widths;
+  const cuts = [
+    { strip: left, fence: fence.leftCheek },
+    { strip: core, fence: fence.core },
+    ...(hasThirdCut(widths, width, kerf) ? [{ strip: right, fence: fence.rightCheek }] : []),
+  ];
   return {
     strips: [left, core, right],
-    sawLines: cuts.map(({ piece, at, sawn }, i) => ({
+    sawLines: cuts.map(({ strip: { piece, at }, fence }) => ({
       frees: piece,
       kerf: { from: at.to, to: at.to + kerf },
-      fence: i === 0 ? sawn - referencePass : sawn - pass,
+      fence,
     })),
     needed: widths.billet,
     byRule: widths.billetByRule,
     spare,
     board: Math.max(0, spare - kerf),
-    referencePass,
+    referencePass: widths.referencePass,
   };
 }

@@ -50,9 +50,12 @@ export const RANGE = sentence(({ min, max }: { min: string; max: string }) => `$
 
 /** What a reading should come to, where one number would mislead. */
 export const EXPECTED = {
-  mouthAtSole: sentence(({ opening }: { opening: string }) => `closed at first, ${opening} in the end`, {
-    opening: "0.15 mm",
-  }),
+  mouthAtSole: sentence(
+    ({ first, opening }: { first: string | undefined; opening: string }) =>
+      `${first ?? "closed"} at first, ${opening} in the end`,
+    { first: undefined, opening: "0.15 mm" },
+    { first: "0.66 mm", opening: "0.8 mm" },
+  ),
   soleWhereMouthOpens: sentence(
     ({ short }: { short: string }) => `${short} or more at first, 0 once the mouth is as wanted`,
     { short: "0.1 mm" },

@@ -59,7 +59,7 @@ export const MOUTH = {
   }),
   readBothCheeks: sentence(
     ({ uneven }: { uneven: string }) =>
-      `Read it beside both cheeks, edge even with the sole: one side may be ${uneven} wider.`,
+      `Read it beside both cheeks, edge even with the sole. At first one side may be ${uneven} wider; even it out as you open the mouth, by wood off the ramp at the narrow side.`,
     { uneven: "0.14 mm" },
   ),
   even: sentence(({ opening }: { opening: string }) => `Mouth alike at both cheeks: ${opening}.`, {

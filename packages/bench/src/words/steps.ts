@@ -78,7 +78,7 @@ export const STEP_WORDS: Readonly<Record<Step, StepWords>> = {
   sole: {
     title: "True the sole",
     outcome: "sole trued",
-    task: "Let the glued blank rest. Take most of the wood off its sole with the iron out. Then true it with iron and wedge at working tension, the edge drawn back above it. Stop while the mouth is still closed.",
+    task: "Let the glued blank rest. Take most of the wood off its sole with the iron out. Then true it with iron and wedge at working tension, the edge drawn back above it. Stop short of the planned sole: the last of the wood is for the mouth.",
   },
   mouth: {
     title: "Open the mouth",
@@ -117,7 +117,7 @@ export const MOUTH_READING_LABEL = "reading of the mouth";
 export const RESULT_LABELS = {
   mouthOpening: "mouth opening",
   mouthUneven: "mouth, left less right",
-  glueGap: "gap between block tips",
+  glueGap: "gap with feather uncut",
   pinToRamp: "cross pin to ramp",
   wedgeAtPin: "wedge thickness at pin",
   wedgeTipFromEdge: "wedge tip from edge",

@@ -86,8 +86,9 @@ export const STOCK = {
     CORNER,
   ),
   jointBetween: "After each cut joint the sawn face of what is left, then set the fence.",
-  sawHeads: ["strip", "fence", "rough", "finished"],
-  kerfHeads: ["strip", "as sawn", "kerf behind it"],
+  sawHeads: ["strip", "fence", "milled to"],
+  rest: "the rest",
+  kerfHeads: ["strip", "lies at", "kerf behind it"],
   span: sentence(({ from, to }: { from: string; to: string }) => `${from} to ${to}`, { from: "11.8", to: "15" }),
   thickerCheek: sentence(
     ({ by }: { by: string }) => `The right cheek comes out ${by} thicker, too little to saw off. Plane it down.`,

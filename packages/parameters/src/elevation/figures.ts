@@ -2,6 +2,7 @@
 import { cotDeg, distance, tanDeg } from "@lamplane/geometry";
 import { COMMON_PRACTICE } from "../table/index.ts";
 import { FIGURE_WORDS } from "../words/figures.ts";
+import { billetAsItLies, hasThirdCut } from "./billet.ts";
 import { bedLowerEdge, fromToeEnd } from "./blocks.ts";
 import type { Elevation } from "./elevation.ts";
 import {
@@ -14,7 +15,7 @@ import {
   ratio,
   withWords,
 } from "./figure-row.ts";
-import { glueGap, greatestAllowance } from "./glue-gap.ts";
+import { glueGap, greatestAllowance, tipGap } from "./glue-gap.ts";
 import { edgeHeightAtContact } from "./glue-up.ts";
 import { bevelToBack } from "./iron-taper.ts";
 import { LAYER_FIGURES } from "./layer-figures.ts";
@@ -22,6 +23,10 @@ import { layersOf } from "./layer-shapes.ts";
 import { mouthGrowth } from "./mouth-opening.ts";
 import { pinLengths } from "./pin-section.ts";
 import { TAPER_FIGURES } from "./taper-figures.ts";
+
+/** A saw's fence along the billet; layers are ripped to one width instead. */
+const fence = (formula: string, of: (e: Elevation) => number | undefined) =>
+  mm(formula, (e) => (layersOf(e) ? undefined : of(e)), { readingMode: "up", spentAt: "core" });
 
 const ROWS = {
   bedAngle: degrees("β", (e) => e.frame.bedAngle),
@@ -50,6 +55,7 @@ const ROWS = {
     readingMode: "fine",
     spentAt: "glue-up",
   }),
+  tipGap: mm("glueGap + c·cot β", tipGap, { readingMode: "fine", spentAt: "glue-up" }),
   greatestAllowance: mm("(t / sin β + g + c·cot β) / (cot β + cot ρ)", greatestAllowance, { spentAt: "core" }),
   edgeHeightAtContact: mm("a − g / mouthGrowth", edgeHeightAtContact, {
     readingMode: "fine",
@@ -79,6 +85,9 @@ const ROWS = {
   wedgeTipFromEdge: mm("s₀", (e) => e.design.wedge.tipFromEdge, {
     feltFrom: 1,
   }),
+  pinDiameter: mm("d", (e) => e.pinSize.diameter),
+  pinBody: mm("coreWidth − 2 end clearances", (e) => 2 * pinLengths(e).shoulder, { readingMode: "down" }),
+  tenonDiameter: mm("hole − clearance", (e) => e.pinSize.tenon, { readingMode: "down" }),
   tenonLength: mm("shoulder to end; auto ends 0.5 inside the cheek", (e) => {
     const { shoulder, end } = pinLengths(e);
     return end - shoulder;
@@ -119,6 +128,14 @@ const ROWS = {
     readingMode: "up",
     feltFrom: 0.5,
   }),
+  fenceLeftCheek: fence("rough cheek + jointing pass − reference pass", ({ widths }) => widths.fence.leftCheek),
+  fenceCore: fence("rough core + jointing pass", ({ widths }) => widths.fence.core),
+  fenceRightCheek: fence("rough cheek, where the billet is wider than needed", ({ design, widths }) =>
+    hasThirdCut(widths, billetAsItLies(design, widths).lies.width, design.shop.kerf)
+      ? widths.fence.rightCheek
+      : undefined,
+  ),
+  cheekThickness: mm("cheek", (e) => e.widths.cheek, { readingMode: "up", spentAt: "core" }),
   roughCore: mm("coreWidth + 2 milling allowances", (e) => (layersOf(e) ? undefined : e.widths.roughCore), {
     readingMode: "up",
     spentAt: "core",
@@ -137,7 +154,6 @@ const ROWS = {
   ),
   billetWidthByRule: mm("iron + 38.1", (e) => (layersOf(e) ? undefined : e.widths.billetByRule), {
     source: COMMON_PRACTICE,
-    readingMode: "up",
     spentAt: "core",
   }),
   blankLength: mm("length + trim", (e) => e.widths.blankLength, {

@@ -1,5 +1,6 @@
 // Door: the plane from the side.
 export type { Stage } from "../table/index.ts";
+export { type BlankSize, billetAsItLies, fitsInto, hasThirdCut } from "./billet.ts";
 export {
   type Blocks,
   bedLowerEdge,

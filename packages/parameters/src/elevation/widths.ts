@@ -14,6 +14,10 @@ export interface Widths {
   readonly body: number;
   readonly roughCore: number;
   readonly roughCheek: number;
+  /** What the fence is set to for each cut along the billet, from the face jointed last: each piece as it leaves the saw. */
+  readonly fence: { readonly leftCheek: number; readonly core: number; readonly rightCheek: number };
+  /** Most that jointing the reference face may take: it is milling allowance of the first cheek. */
+  readonly referencePass: number;
   /** Width of billet needed, and what the rule of thumb says. */
   readonly billet: number;
   readonly billetByRule: number;
@@ -26,12 +30,20 @@ export function widthsOf({ iron, body, sole, shop }: Design): Widths {
   const core = iron.width + body.sideClearance;
   const roughCore = core + 2 * shop.millingAllowance;
   const roughCheek = body.cheek + 2 * shop.millingAllowance;
+  const { jointingPass, millingAllowance } = shop;
+  const referencePass = Math.min(jointingPass, millingAllowance);
   return {
     core,
     cheek: body.cheek,
     body: core + 2 * body.cheek,
     roughCore,
     roughCheek,
+    fence: {
+      leftCheek: roughCheek + jointingPass - referencePass,
+      core: roughCore + jointingPass,
+      rightCheek: roughCheek,
+    },
+    referencePass,
     billet: 2 * roughCheek + roughCore + 2 * shop.kerf + 4 * shop.jointingPass,
     billetByRule: iron.width + BILLET_OVER_IRON,
     blankLength: body.length + body.trim,

@@ -1,13 +1,13 @@
 // The traveller as plain data: every step in order with this plane's numbers, and what goes before and after them.
 import {
   asBuiltPlane,
+  asBuiltStockPlan,
   CAUTIONS,
   type CautionRow,
   DEFER,
   JOB_STEPS,
   LEAST_RUNS,
   plannedDesign,
-  plannedPlane,
   STRENGTH_CAUTION,
   type Step,
   type StockPlan,
@@ -144,7 +144,7 @@ export function traveller(design: Design): Traveller {
     tools: toolsFor(plane, t),
     defer: DEFER,
     cautions: Object.values<CautionRow>(CAUTIONS),
-    stock: stockTable(t, stockPlan(plannedPlane(design))),
+    stock: stockTable(t, asBuiltStockPlan(design)),
     findings: checkWithoutCures(plane).map((finding) => formatFinding(design, finding)),
     steps: travellerSteps(design),
     fitTest: jigsInUse(plane, ["fit-test"])[0],

@@ -8,7 +8,7 @@ import {
   stockPlan,
   toleranceReport,
 } from "@lamplane/bench";
-import { pegHoles, pinLengths } from "@lamplane/parameters/elevation";
+import { pegHoles } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
 import { formatDrill } from "@lamplane/parameters/units";
 import { SET_UP } from "../words/card.ts";
@@ -61,7 +61,7 @@ function ripRows(t: StepContext): StepNumber[] {
   return [
     ...rip.sawLines.map(({ frees, fence }, i) => t.lengthRow(SET_UP.fence({ cut: i + 1, frees }), fence, "up")),
     ...t.figureRow("coreWidth", SET_UP.core),
-    t.planeRow(SET_UP.cheek, ({ widths }) => widths.cheek, "up"),
+    ...t.figureRow("cheekThickness", SET_UP.cheek),
     ...t.figureRow("blankLength", SET_UP.blankLength),
   ];
 }
@@ -96,9 +96,9 @@ const wedgeRows = (t: StepContext): StepNumber[] => [
   ...t.figureRow("wedgeWidth", SET_UP.wedgeWidth),
   ...t.figureRow("wedgeTip", SET_UP.tip),
   ...t.figureRow("wedgeButt", SET_UP.butt),
-  t.planeRow(SET_UP.pin, ({ pinSize }) => pinSize.diameter),
-  t.planeRow(SET_UP.pinLength, (plane) => 2 * pinLengths(plane).shoulder, "down"),
-  t.planeRow(SET_UP.tenon, ({ pinSize }) => pinSize.tenon, "down"),
+  ...t.figureRow("pinDiameter", SET_UP.pin),
+  ...t.figureRow("pinBody", SET_UP.pinLength),
+  ...t.figureRow("tenonDiameter", SET_UP.tenon),
   ...t.figureRow("tenonLength", SET_UP.tenonLength),
 ];
 

@@ -70,7 +70,7 @@ export const BED = {
   blue: "Rub pencil on the back of the iron, lay it on the bed and press: the marks that it leaves are the high places.",
   feather: sentence(
     ({ height }: { height: string }) =>
-      `Cut the feather off the tip of the bed, square to the sole, up to ${height} above it: a thin tip breaks in the glue-up. The small flat that this leaves goes when the sole is planed.`,
+      `Cut the feather off the tip of the bed, square to the sole, to ${height} above it: a thin tip breaks in the glue-up. Measure the height that it came to and write it on the block: the glue-up is read from it. The small flat that this leaves goes when the sole is planed.`,
     { height: "3 mm" },
   ),
   featherAgain: sentence(

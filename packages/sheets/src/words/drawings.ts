@@ -6,7 +6,7 @@ const ENDS_OFF = ", the ends of the body left off";
 
 export const BILLET_DRAWING = {
   stock: "The billet: rings at its end, grain along its side",
-  core: "The end of the billet with its two saw lines and the widths of the pieces",
+  core: "The end of the billet with its saw lines and the widths of the pieces",
   heelEnd: "Heel end, sole below",
   rings: sentence(({ angle }: { angle: string }) => `rings ${angle} to the sole`, { angle: "20°" }),
   sole: "sole",
@@ -20,6 +20,8 @@ export const BILLET_DRAWING = {
     length: "11",
   }),
   needed: sentence(({ length }: { length: string }) => `needed ${length}`, { length: "84.2" }),
+  asMeasured: sentence(({ length }: { length: string }) => `billet ${length}`, { length: "95" }),
+  spareBoard: sentence(({ board }: { board: string }) => `spare board ${board}`, { board: "7" }),
   leftCheek: "left cheek",
   referenceFace: "reference face",
   rightCheek: "right cheek",

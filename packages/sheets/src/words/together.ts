@@ -54,9 +54,9 @@ export const DRY_FIT = {
   bedSetIn: "Bed block in from the heel ends of the cheeks",
   bedTip: "Bed tip from the toe end of the cheeks",
   rampTip: "Ramp tip from the toe end of the cheeks",
-  gap: "Gap between the two tips on the sole of the blank",
+  gap: "Gap between block tips",
   bedFoot: "Foot of the bed from the toe end of the cheeks, feather off",
-  gapToFoot: "Gap between the two blocks, feather off",
+  gapFeatherOff: "Gap between block tips, feather off",
   pegDrill: "Drill for the pegs",
   pegPlace: "Pegs in from the ends of the cheeks",
   pegHeights: "Pegs above the sole of the cheeks",
@@ -82,7 +82,7 @@ export const DRY_FIT = {
     { setIn: "1 mm", edgeBelow: true },
     { setIn: "1 mm", edgeBelow: false },
   ),
-  read: "Read the distances of the table with a rule and write them down. Where one differs, find out why before you go on.",
+  read: "Read the distances of the table with a rule, the small ones with a caliper, and write them down. Where one differs, find out why before you go on.",
   marks: sentence(
     ({ front, bed }: { front: string; bed: string }) =>
       `At its place the front block's matching marks stand ${front} nearer the heel than the cheeks', the bed block's ${bed} nearer the toe.`,
@@ -136,9 +136,9 @@ export const GLUE_UP = {
   readTips:
     "Read the place of both tips from the toe end of the cheeks, not of the front block, and turn the pin. Knock a block that has crept back to its place at once: when the glue grabs it is too late.",
   footRead: sentence(
-    ({ chamfer }: { chamfer: string }) =>
-      `The feather is off: read to the foot of the bed and take ${chamfer} away. What you write down counts to the bed tip, where the line of the bed meets the sole.`,
-    { chamfer: "2.8 mm" },
+    ({ chamfer, height, factor }: Record<"chamfer" | "height" | "factor", string>) =>
+      `The feather is off: read to the foot of the bed, and take away ${factor} × the height to which the feather was cut (${chamfer} for ${height}). What you write down counts to the bed tip, where the line of the bed meets the sole.`,
+    { chamfer: "2.8 mm", height: "3 mm", factor: "0.933" },
   ),
   scrape: "Scrape the glue out of the throat with a thin stick while it is soft.",
   rest: "When the glue has cured, take off the clamps and let the blank rest for some days. Glue and clamps have wetted and bent it: a sole trued today would not be flat next week.",

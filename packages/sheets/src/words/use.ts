@@ -21,9 +21,10 @@ export const SOLE = {
   touch:
     "Toe, the wood just in front of the mouth, just behind it, and heel lie in one plane. A little hollow between them does no harm.",
   stop: sentence(
-    ({ stopShort, height }: { stopShort: string; height: string }) =>
-      `Stop while the mouth is still closed or narrower than wanted, with at least ${stopShort} of wood still to come off. Measure the height beside the mouth: what it has over ${height} is the wood still left. Write it down.`,
-    { stopShort: "0.1 mm", height: "58 mm" },
+    ({ stopShort, height, first }: { stopShort: string; height: string; first: string | undefined }) =>
+      `Stop with at least ${stopShort} of wood still to come off${first === undefined ? ", the mouth still closed" : `; the mouth is then about ${first} open, narrower than wanted`}. Measure the height beside the mouth: what it has over ${height} is the wood still left. Write it down.`,
+    { stopShort: "0.1 mm", height: "58 mm", first: undefined },
+    { stopShort: "0.1 mm", height: "58 mm", first: "0.66 mm" },
   ),
   flat: "Flat with the wedge at working tension: no light before and behind the mouth.",
   square: "Sole square to the outsides of the cheeks.",
@@ -46,7 +47,8 @@ export const OPEN_MOUTH = {
     shaving: "0.05 mm",
   }),
   differ: sentence(
-    ({ isRead }: { isRead: boolean }) => `Left and right cheek ${isRead ? "" : "may "}differ by`,
+    ({ isRead }: { isRead: boolean }) =>
+      isRead ? "Left and right cheek differ by" : "Left and right cheek may at first differ by",
     { isRead: true },
     { isRead: false },
   ),

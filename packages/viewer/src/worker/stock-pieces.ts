@@ -9,12 +9,13 @@ export function sawnPieces(plane: Elevation): NamedFaces[] {
   if (layersOf(plane)) return strips(plane, plane.design.shop.kerf);
   const { widths, design } = plane;
   const { kerf, jointingPass } = design.shop;
-  const half = widths.roughCore / 2;
+  const { fence } = widths;
+  const half = fence.core / 2;
   const apart = kerf + jointingPass;
   return [
     { name: "core", faces: boardFaces(plane, -half, half) },
-    { name: "cheek-left", faces: boardFaces(plane, half + apart, half + apart + widths.roughCheek) },
-    { name: "cheek-right", faces: boardFaces(plane, -half - apart - widths.roughCheek, -half - apart) },
+    { name: "cheek-left", faces: boardFaces(plane, half + apart, half + apart + fence.leftCheek) },
+    { name: "cheek-right", faces: boardFaces(plane, -half - apart - fence.rightCheek, -half - apart) },
   ];
 }
 

@@ -41,7 +41,6 @@ export const headingBlock = (text: string, width: number, size = 3.8): PageBlock
 
 export interface TickStyle {
   readonly numbered?: boolean;
-  readonly ticked?: boolean;
   /** mm between two sentences. */
   readonly gap?: number;
 }
@@ -50,7 +49,7 @@ export interface TickStyle {
 export function checklistBlock(
   sentences: readonly string[],
   width: number,
-  { numbered = false, ticked = false, gap = 1.1 }: TickStyle = {},
+  { numbered = false, gap = 1.1 }: TickStyle = {},
 ): PageBlock {
   const indent = numbered ? 10.5 : 5.5;
   const rows = sentences.map((sentence) => wrapOnSheet(sentence, width - indent));
@@ -61,7 +60,7 @@ export function checklistBlock(
       drawOnPage(page, (put) => {
         let y = top;
         rows.forEach((lines, i) => {
-          drawTickBox(put, { left, top: y + 0.5 }, ticked);
+          drawTickBox(put, { left, top: y + 0.5 });
           if (numbered) put.text(`${i + 1}.`, { left: left + indent - 1.2, top: y }, { anchor: "end", bold: true });
           put.lines(lines, { left: left + indent, top: y });
           y += linesHeight(lines) + gap;

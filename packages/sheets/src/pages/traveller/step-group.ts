@@ -63,17 +63,14 @@ function blocksAbove(step: TravellerStep, number: number, width: number): PageBl
 }
 
 function blocksBelow(step: TravellerStep, last: boolean, width: number, gap: number): PageBlock[] {
-  const { instructions, checks, jigs, done, readings } = step;
+  const { instructions, checks, jigs, readings } = step;
   return [
     ...(readings ? [readingsBlock(readings, width)] : []),
-    stackBlocks(
-      headingBlock(STEP_PAGE.do, width),
-      checklistBlock(instructions, width, { numbered: true, ticked: done, gap }),
-    ),
+    stackBlocks(headingBlock(STEP_PAGE.do, width), checklistBlock(instructions, width, { numbered: true, gap })),
     ...(jigs.length > 0 ? [jigsBlock(jigs, width)] : []),
     stackBlocks(
       headingBlock(last ? STEP_PAGE.lastCheck : STEP_PAGE.check, width),
-      checklistBlock(checks, width, { ticked: done, gap }),
+      checklistBlock(checks, width, { gap }),
     ),
   ];
 }

@@ -1,14 +1,8 @@
 // Wedge and pin, the dry rehearsal and the glue-up.
 import { pinSeat } from "@lamplane/bench";
-import {
-  fromToeEnd,
-  isPlacedByContact,
-  pegHoles,
-  pinLengths,
-  stageExtent,
-  tipGap,
-} from "@lamplane/parameters/elevation";
-import { formatDrill } from "@lamplane/parameters/units";
+import { cotDeg } from "@lamplane/geometry";
+import { fromToeEnd, isPlacedByContact, pegHoles, stageExtent } from "@lamplane/parameters/elevation";
+import { formatDecimal, formatDrill } from "@lamplane/parameters/units";
 import { listText } from "@lamplane/parameters/words";
 import { DRY_FIT, GLUE_UP, WEDGE } from "../../words/together.ts";
 import { dryFitPicture, glueFreeText, gluePicture } from "../draw/glue.ts";
@@ -29,9 +23,9 @@ export function wedgeContent({ t, plan, hasJig }: ContentInput): StepContent {
       ...t.figureRow("wedgeWidth"),
       ...t.figureRow("wedgeAtPin", WEDGE.atPin),
       ...t.figureRow("wedgeTipFromEdge"),
-      t.planeRow(WEDGE.pinSize, ({ pinSize }) => pinSize.diameter),
-      t.planeRow(WEDGE.pinLength, (plane) => 2 * pinLengths(plane).shoulder, "down"),
-      t.planeRow(WEDGE.tenon, ({ pinSize }) => pinSize.tenon, "down"),
+      ...t.figureRow("pinDiameter", WEDGE.pinSize),
+      ...t.figureRow("pinBody", WEDGE.pinLength),
+      ...t.figureRow("tenonDiameter", WEDGE.tenon),
       ...t.figureRow("tenonLength"),
     ],
     instructions: keepSentences(
@@ -93,13 +87,10 @@ function tipRows(t: StepContext, isRead = false): StepNumber[] {
   const blanks = (rows: StepNumber[]) => (isRead ? readAgain(...rows) : rows);
   const tip = t.figureRow("bedTipFromEnd", DRY_FIT.bedTip);
   const front = blanks(t.figureRow("rampTipFromEnd", DRY_FIT.rampTip));
-  if (points.bedChamfer.x === points.bedTip.x)
-    return [...blanks(tip), ...front, ...blanks(t.figureRow("glueGap", DRY_FIT.gap))];
-  const foot = [
-    t.planeRow(DRY_FIT.bedFoot, (plane) => fromToeEnd(plane, plane.points.bedChamfer.x)),
-    t.planeRow(DRY_FIT.gapToFoot, tipGap),
-  ];
-  return [...tip, ...front, ...blanks(foot)];
+  const gap = (label: string) => blanks(t.figureRow("tipGap", label));
+  if (points.bedChamfer.x === points.bedTip.x) return [...blanks(tip), ...front, ...gap(DRY_FIT.gap)];
+  const foot = t.planeRow(DRY_FIT.bedFoot, (plane) => fromToeEnd(plane, plane.points.bedChamfer.x));
+  return [...tip, ...front, ...blanks([foot]), ...gap(DRY_FIT.gapFeatherOff)];
 }
 
 /** What the pegs are bored with, and where. */
@@ -131,7 +122,8 @@ const markTexts = (t: StepContext): string[] => [
 
 export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
   const { plane } = t;
-  const behind = plane.points.bedChamfer.x - plane.points.bedTip.x;
+  const { bedChamfer, bedTip } = plane.points;
+  const [behind, height] = [bedChamfer.x - bedTip.x, bedChamfer.y - bedTip.y];
   return {
     numbers: [...tipRows(t)],
     instructions: keepSentences(
@@ -141,7 +133,12 @@ export function glueContent({ t, plan, hasJig }: ContentInput): StepContent {
       GLUE_UP.clamps,
       hasJig("throat-spacer") && GLUE_UP.spacer,
       GLUE_UP.readTips,
-      behind > 0 && GLUE_UP.footRead({ chamfer: t.mm(behind) }),
+      behind > 0 &&
+        GLUE_UP.footRead({
+          chamfer: t.mm(behind),
+          height: t.mm(height),
+          factor: formatDecimal(cotDeg(plane.frame.bedAngle), 3),
+        }),
       GLUE_UP.scrape,
       GLUE_UP.rest,
     ),

@@ -3,6 +3,7 @@
 import type { Season } from "@lamplane/bench";
 import {
   asBuiltPlane,
+  firstMouth,
   mouthLifeAt,
   mouthSkew,
   planeSeasons,
@@ -30,6 +31,7 @@ export function soleContent({ t, report }: ContentInput): StepContent {
   const { sole, body } = t.plane.design;
   const { stopShort } = report.mouth;
   const { coarse, fine } = solePasses(sole.allowance - stopShort, t.design.units);
+  const first = firstMouth(t.plane, stopShort);
   return {
     why: SOLE.why,
     numbers: [
@@ -48,7 +50,11 @@ export function soleContent({ t, report }: ContentInput): StepContent {
       SOLE.wedgeIn,
       SOLE.finePass,
       SOLE.touch,
-      SOLE.stop({ stopShort: t.mm(stopShort), height: t.mm(body.height) }),
+      SOLE.stop({
+        stopShort: t.mm(stopShort),
+        height: t.mm(body.height),
+        first: first === undefined ? undefined : t.mm(first),
+      }),
     ),
     checks: [SOLE.flat, SOLE.square, SOLE.edgeStayed],
     cautions: ["edgeBack", "sharpIron"],

@@ -1,5 +1,6 @@
 // Choosing the wood, measuring the iron, ripping and milling: before anything is cut to an angle.
 
+import type { RipLayout } from "@lamplane/bench";
 import { cotDeg } from "@lamplane/geometry";
 import { bevelToBack, topFromEdge } from "@lamplane/parameters/elevation";
 import { CORE, IRON, STOCK } from "../../words/wood.ts";
@@ -126,10 +127,8 @@ export function coreContent({ t, plan }: ContentInput): StepContent {
     numbers: [
       ...t.figureRow("billetWidth", CORE.billetWidth),
       ...rip.sawLines.map(({ frees, fence }, i) => t.lengthRow(CORE.fence({ cut: i + 1, frees }), fence, "up")),
-      ...t.figureRow("roughCheek", CORE.cheekRough),
-      ...t.figureRow("roughCore", CORE.coreRough),
       ...t.figureRow("coreWidth", CORE.coreMilled),
-      t.planeRow(CORE.cheekMilled, ({ widths }) => widths.cheek, "up"),
+      ...t.figureRow("cheekThickness", CORE.cheekMilled),
       ...t.figureRow("blankLength", CORE.length),
       ...t.figureRow("blankHeight", CORE.height),
     ],
@@ -144,7 +143,7 @@ export function coreContent({ t, plan }: ContentInput): StepContent {
           })),
         }),
       ...marks.lacking.map((block) => CORE.noMarks({ block })),
-      CORE.rip,
+      ripText(t, rip),
       CORE.mill,
       CORE.caliper,
     ),
@@ -152,4 +151,15 @@ export function coreContent({ t, plan }: ContentInput): StepContent {
     cautions: ["ripping", "jointing"],
     draw: (room) => ripPicture(t, plan, room),
   };
+}
+
+/** The cuts along the billet in order, each fresh face jointed before the next, and what is left after the last. */
+function ripText(t: StepContext, { sawLines, spare, board }: RipLayout): string {
+  const cuts = sawLines.map(({ frees, fence }, i) => CORE.cut({ cut: i + 1, frees, fence: t.mm(fence) }));
+  return [cuts.join(` ${CORE.jointRest} `), restText(t, sawLines.length, spare, board)].join(" ");
+}
+
+function restText(t: StepContext, cuts: number, spare: number, board: number): string {
+  if (cuts === 3) return CORE.restIsSpare({ board: t.mm(board) });
+  return spare > 0 ? CORE.restIsThicker({ by: t.mm(spare) }) : CORE.restIsCheek;
 }

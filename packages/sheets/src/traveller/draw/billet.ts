@@ -70,8 +70,9 @@ const middleOf = ({ from, to }: Span): number => (from + to) / 2;
 function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): void {
   const h = billet.needed.height;
   const [left, core, right] = rip.strips;
-  const end = right.at.to;
-  const cuts = rip.sawLines.slice(0, 2);
+  const needed = right.at.to;
+  const end = needed + rip.spare;
+  const cuts = rip.sawLines;
   sketch.area(WOOD_SHADE, boxPolygon(0, 0, end, h));
   for (const { kerf } of cuts) sketch.area(KERF_SHADE, boxPolygon(kerf.from, 0, kerf.to, h));
   for (const { keeps } of rip.strips) sketch.outline("hidden", boxPolygon(keeps.from, 0, keeps.to, h));
@@ -87,13 +88,17 @@ function drawRips(sketch: Sketch, t: StepContext, { rip, billet }: StockPlan): v
       point(kerf.from, 0),
     );
   });
-  sketch.level(BILLET_DRAWING.needed({ length: t.ruled(end) }), point(0, 0), point(end, 0));
+  sketch.level(BILLET_DRAWING.needed({ length: t.ruled(needed) }), point(0, 0), point(needed, 0));
+  if (rip.spare > 0) sketch.level(BILLET_DRAWING.asMeasured({ length: t.ruled(end) }), point(0, 0), point(end, 0));
   sketch.upright(t.ruled(h), point(end, 0), point(end, h), "right");
   sketch.name("left", [
     { words: BILLET_DRAWING.leftCheek, point: point(middleOf(left.at), 0.8 * h) },
     { words: BILLET_DRAWING.referenceFace, point: point(0, 0.3 * h) },
   ]);
   sketch.name("right", [
+    ...(cuts.length === 3
+      ? [{ words: BILLET_DRAWING.spareBoard({ board: t.ruled(rip.board) }), point: point(end, 0.95 * h) }]
+      : []),
     { words: BILLET_DRAWING.rightCheek, point: point(middleOf(right.at), 0.85 * h) },
     {
       words: BILLET_DRAWING.kerf({ kerf: t.mm(t.design.shop.kerf) }),

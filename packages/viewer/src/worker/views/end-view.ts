@@ -1,5 +1,6 @@
 // Across the plane, seen from the toe: cheeks, core, iron, wedge, pin; at the billet, the saw cuts through it.
 
+import { ripLayout, type Span } from "@lamplane/bench";
 import { point, polygon } from "@lamplane/geometry";
 import { type Layer, layersOf, layerThickness, pinLengths } from "@lamplane/parameters/elevation";
 import { linePath, outlinePath } from "../../path-data.ts";
@@ -144,34 +145,36 @@ function stripView(drawn: SolvedPlane, layers: readonly Layer[]): View {
   };
 }
 
-/** The billet from its end, with every piece as it is sawn out of it. */
+/** The billet from its end, with every piece as it leaves the saw, between the face jointed last and the next kerf. */
 function billetView(drawn: SolvedPlane): View {
   const { widths, design } = drawn.plane;
-  const { kerf, jointingPass } = design.shop;
+  const { fence, billet } = widths;
   const [low, high] = [-design.sole.allowance, design.body.height];
-  const left = -widths.billet / 2 + jointingPass;
-  const core = left + (widths.roughCheek + kerf + jointingPass);
-  const right = core + (widths.roughCore + kerf + jointingPass);
-  const sawn = (from: number, width: number) =>
-    outlineMark(rectangle(from, low, from + width, high), { area: "wood", line: "cut" });
-  const marks = [sawn(left, widths.roughCheek), sawn(core, widths.roughCore), sawn(right, widths.roughCheek)];
-  const edge = widths.billet / 2;
-  const cut = left + widths.roughCheek;
+  const edge = billet / 2;
+  const strips = ripLayout(drawn.plane, billet).strips;
+  const sawn = (end: number, width: number): Span => ({ from: end - edge - width, to: end - edge });
+  const left = sawn(strips[0].at.to, fence.leftCheek);
+  const core = sawn(strips[1].at.to, fence.core);
+  const right = sawn(strips[2].at.to, fence.rightCheek);
+  const below = ({ from, to }: Span, row: number) => alongShape(point(from, low), point(to, low), "below", row);
   return {
     name: "end",
     title: VIEW_TITLES.billet,
     box: { min: point(-edge, low), max: point(edge, high) },
-    marks: [outlineMark(rectangle(-edge, low, edge, high), { area: "waste" }), ...marks],
-    dimensions: [
-      ...referenceDimension(drawn, "roughCheek", alongShape(point(left, low), point(cut, low), "below", 0)),
-      ...referenceDimension(
-        drawn,
-        "roughCore",
-        alongShape(point(core, low), point(core + widths.roughCore, low), "below", 1),
+    marks: [
+      outlineMark(rectangle(-edge, low, edge, high), { area: "waste" }),
+      ...[left, core, right].map(({ from, to }) =>
+        outlineMark(rectangle(from, low, to, high), { area: "wood", line: "cut" }),
       ),
-      ...referenceDimension(drawn, "billetWidth", alongShape(point(-edge, low), point(edge, low), "below", 2)),
+    ],
+    dimensions: [
+      ...referenceDimension(drawn, "fenceLeftCheek", below(left, 0)),
+      ...referenceDimension(drawn, "fenceCore", below(core, 1)),
+      ...referenceDimension(drawn, "billetWidth", below({ from: -edge, to: edge }, 2)),
       ...referenceDimension(drawn, "blankHeight", alongShape(point(edge, low), point(edge, high), "right", 0)),
-      ...parameterDimension(drawn, "shop.kerf", leaderShape(point(cut + kerf / 2, high), 20, -24), { before: "kerf " }),
+      ...parameterDimension(drawn, "shop.kerf", leaderShape(point(left.to + design.shop.kerf / 2, high), 20, -24), {
+        before: "kerf ",
+      }),
     ],
     labels: [],
   };

@@ -1,7 +1,7 @@
 // Detail at the mouth, enlarged: ramp's and bed's tips, feather chamfer, cutting edge, the sole before and after.
 
 import { point } from "@lamplane/geometry";
-import { capIronOutline } from "@lamplane/parameters/elevation";
+import { capIronOutline, FIGURES } from "@lamplane/parameters/elevation";
 import { linePath } from "../../path-data.ts";
 import type { Dimension, View, ViewMark } from "../../protocol/view.ts";
 import { VIEW_TITLES } from "../../words/views.ts";
@@ -73,10 +73,10 @@ function dimensionsOf(drawn: SolvedPlane, min: { x: number }, max: { x: number }
     ...parameterDimension(drawn, "mouth.opening", leaderShape(points.rampFoot, -40, 18), { before: "mouth " }),
     ...referenceDimension(
       drawn,
-      "glueGap",
-      alongShape(point(points.rampTip.x, sole), point(points.bedTip.x, sole), "below", 0),
+      "tipGap",
+      alongShape(point(points.rampTip.x, sole), point(points.bedChamfer.x, sole), "below", 0),
       {
-        before: "glue gap ",
+        before: `${FIGURES.tipGap.name} `,
       },
     ),
     ...referenceDimension(
