@@ -90,10 +90,12 @@ test.each([[SMOOTHER], [JOINTER], ["examples/tapered-panel.yaml"]])(
         cells.join(" | "),
       ).toBe(true);
     const { rip, core, list, marks, offcut } = plan;
-    for (const [i, { piece, rough, finished, sawn }] of rip.strips.entries()) {
-      const cut = rip.sawLines[i];
-      has(piece, ...(cut ? [shown(cut.fence)] : []), shown(rough), shown(finished));
-      has(piece, shown(sawn), ...(cut ? [`${shown(cut.kerf.from)} to ${shown(cut.kerf.to)}`] : []));
+    const span = (from: number, to: number) => `${shown(from)} to ${shown(to)}`;
+    for (const [i, { piece, finished }] of rip.strips.entries()) {
+      const [before, cut] = [rip.sawLines[i - 1], rip.sawLines[i]];
+      has(piece, cut ? shown(cut.fence) : "the rest", shown(finished));
+      const lies = span(before?.kerf.to ?? 0, cut?.kerf.from ?? rip.needed);
+      has(piece, lies, ...(cut ? [span(cut.kerf.from, cut.kerf.to)] : []));
     }
     for (const { name, saw, markAtSole, markAtTop, wasteTo, kerfAtSole } of core.cuts) {
       has(name, `${shown(saw)}°`, shown(markAtSole), shown(markAtTop));

@@ -56,7 +56,7 @@ test("a piece of 200 by 120 mm with one hole in its middle needs just its own si
   } as const;
   const on = (area: { width: number; depth: number; height: number }) =>
     planProgram(setUp, { ...design.router, area }, CUTTERS);
-  const own = { width: 200, depth: 120, height: 40 + design.router.rapidHeight };
+  const own = { width: 200, depth: 120, height: 40 + design.router.parkHeight };
   expect(on(own)).toHaveProperty("program");
   for (const [side, code] of [
     ["width", "travel-x"],

@@ -116,6 +116,8 @@ describe("other quantities", () => {
     ["30% RH", "humidity", 30],
     ["30 %", "percent", 30],
     ["5 N/mm", "force per length", 5],
+    ["47 in/min", "feed", 1193.8],
+    ["3 s", "time", 3],
     ["0.25", "ratio", 0.25],
     ["2", "count", 2],
   ] as const)("%s as %s", (text, quantity, value) => {

@@ -122,10 +122,17 @@ export function faultsOfSheetPrograms(
     const planned = planProgram(setUp, router, cutters);
     if ("limit" in planned) return [`${sheet.piece.name}: ${planned.limit.code}`];
     const { program } = planned;
-    const { text } = programText(program, router, cutters, { head: [setUp.title], fit: ({ name }) => `fit ${name}` });
+    const { text } = programText(program, router, cutters, {
+      head: [setUp.title],
+      fit: ({ name }) => `fit ${name}`,
+      done: "done",
+    });
     const top = router.zero === "corner-spoilboard" ? setUp.height : 0;
     const { area, tabs } = router;
-    return faultsOfCutting(change(text), program, { area, tabs, top }).map((fault) => `${sheet.piece.name}: ${fault}`);
+    const heights = { rapid: router.rapidHeight, park: router.parkHeight };
+    return faultsOfCutting(change(text), program, { area, tabs, top, heights }).map(
+      (fault) => `${sheet.piece.name}: ${fault}`,
+    );
   });
 }
 

@@ -8,6 +8,7 @@ import { circleOutline, type Outline, type Point, type Segment, tessellate } fro
 import { Clipper, EndType, FillRule, JoinType, type Paths64, PointInPolygonResult } from "clipper2-ts";
 import type { Program } from "../../packages/export/src/router/program.ts";
 import { featureOutline } from "../../packages/export/src/router/set-up.ts";
+import { faultsOfRunning } from "./router-running.ts";
 
 interface CanonicalMove {
   readonly kind: "traverse" | "feed";
@@ -21,24 +22,35 @@ const MOST_OUTPUT = 1 << 28;
 
 /** The interpreter's moves, or what it has to say. Sections are parted by stops and cutter changes. */
 export function canonicalMoves(text: string): { moves: CanonicalMove[]; complaint: string } {
+  const { out, complaint } = canonicalOutput(text);
+  return { moves: complaint === "" ? parseMoves(out) : [], complaint };
+}
+
+/** All that the interpreter prints, a canonical command a line, or what it has to say. */
+export function canonicalOutput(text: string): { out: string; complaint: string } {
   const folder = mkdtempSync(join(tmpdir(), "lamplane-rs274-"));
   try {
     const file = join(folder, "program.ngc");
     writeFileSync(file, text);
-    const out = execFileSync("rs274", ["-g", file], {
+    const tools = join(folder, "tool.tbl");
+    writeFileSync(tools, TOOLS);
+    const out = execFileSync("rs274", ["-t", tools, "-g", file], {
       encoding: "utf8",
       stdio: ["ignore", "pipe", "pipe"],
       maxBuffer: MOST_OUTPUT,
       env: { ...process.env, HOME: folder }, // its tool table is a file there, which no other run may share
     });
-    return { moves: parseMoves(out), complaint: /PROGRAM_END/.test(out) ? "" : "does not end" };
+    return { out, complaint: /PROGRAM_END/.test(out) ? "" : "does not end" };
   } catch (error) {
     const { message, status, signal } = error as { message: string; status?: number; signal?: string };
-    return { moves: [], complaint: `${message} (status ${status}, signal ${signal})` };
+    return { out: "", complaint: `${message} (status ${status}, signal ${signal})` };
   } finally {
     rmSync(folder, { recursive: true });
   }
 }
+
+/** A control's tool table: every cutter has a length of its own. */
+const TOOLS = Array.from({ length: 12 }, (_, i) => `T${i + 1} P${i + 1} Z${50 + 7 * i}\n`).join("");
 
 const CHORD = 0.0015; // mm: well within what a part may lose
 
@@ -49,7 +61,7 @@ function parseMoves(out: string): CanonicalMove[] {
     const [, name, list] = /(\w+)\((.*)\)\s*$/.exec(line) ?? [];
     const n = (list ?? "").split(",").map((text) => Number(text) * scale);
     if (name === "USE_LENGTH_UNITS") scale = list === "CANON_UNITS_INCHES" ? 25.4 : 1;
-    if ((name === "PROGRAM_STOP" || name === "CHANGE_TOOL") && moves.length > 0) section += 1;
+    if ((name === "PROGRAM_STOP" || name === "CHANGE_TOOL") && moves.at(-1)?.section === section) section += 1;
     if (name === "STRAIGHT_TRAVERSE" || name === "STRAIGHT_FEED") {
       const to = { x: n[0]!, y: n[1]!, z: n[2]! };
       moves.push({ kind: name === "STRAIGHT_FEED" ? "feed" : "traverse", section, points: [at, to] });
@@ -183,14 +195,17 @@ export interface Judged {
   readonly tabs: { readonly width: number; readonly height: number };
   /** Height of the stock's top over the program's zero. */
   readonly top: number;
+  /** Over the stock's top, mm: the least between cuts, the least at start, stops and end. */
+  readonly heights: { readonly rapid: number; readonly park: number };
 }
 
 /** All that is wrong with what a program leaves; nothing where it leaves the part, its bridges and its named corners. */
-export function faultsOfCutting(text: string, program: Program, { area, tabs, top }: Judged): string[] {
+export function faultsOfCutting(text: string, program: Program, { area, tabs, top, heights }: Judged): string[] {
   const { moves: read, complaint } = canonicalMoves(text);
   if (complaint !== "") return [`interpreter: ${complaint}`];
+  const laws = faultsOfRunning(text, { top, cutters: program.toolpaths.length, ...heights });
   const moves = read.map((move) => ({ ...move, points: move.points.map((p) => ({ ...p, z: p.z - top })) }));
-  return [...faultsOfTravel(moves, program, area), ...faultsByLevel(moves, program, tabs)];
+  return [...laws, ...faultsOfTravel(moves, program, area), ...faultsByLevel(moves.slice(1), program, tabs)];
 }
 
 function faultsOfTravel(moves: readonly CanonicalMove[], { setUp }: Program, area: Judged["area"]): string[] {

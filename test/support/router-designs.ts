@@ -49,9 +49,22 @@ export function routed(design: Design): { programs: Routed[]; limits: RouterLimi
       continue;
     }
     const { program } = planned;
-    const { text } = programText(program, router, cutters, { head: [setUp.title], fit: ({ name }) => `fit ${name}` });
+    const { text } = programText(program, router, cutters, {
+      head: [setUp.title],
+      fit: ({ name }) => `fit ${name}`,
+      done: "done",
+    });
     const top = router.zero === "corner-spoilboard" ? setUp.height : 0;
-    programs.push({ program, text, judged: { area: router.area, tabs: router.tabs, top } });
+    programs.push({
+      program,
+      text,
+      judged: {
+        area: router.area,
+        tabs: router.tabs,
+        top,
+        heights: { rapid: router.rapidHeight, park: router.parkHeight },
+      },
+    });
   }
   return { programs, limits, refused: limits.map(({ setUp, code }) => `${setUp}: ${code}`) };
 }

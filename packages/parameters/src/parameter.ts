@@ -11,6 +11,7 @@ export type Quantity =
   | "force per length"
   | "feed"
   | "turns"
+  | "time"
   | "percent";
 
 /** Unit in which a quantity is kept inside; the maker's unit is a matter of the edge. */
@@ -24,6 +25,7 @@ export const UNIT_OF: Record<Quantity, string> = {
   "force per length": "N/mm",
   feed: "mm/min",
   turns: "rpm",
+  time: "s",
   percent: "%",
 };
 
@@ -134,6 +136,7 @@ const STEP: Record<Quantity, number> = {
   "force per length": 0.5,
   feed: 50,
   turns: 500,
+  time: 0.5,
   percent: 1,
 };
 
@@ -157,6 +160,7 @@ export const humidity = withDefault("humidity");
 export const forcePerLength = withDefault("force per length");
 export const feed = withDefault("feed");
 export const turns = withDefault("turns");
+export const time = withDefault("time");
 export const lengthOrAuto = solvedWhenAuto("length");
 export const angleOrAuto = solvedWhenAuto("angle");
 export const percentOrAuto = solvedWhenAuto("percent");

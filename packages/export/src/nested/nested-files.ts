@@ -9,7 +9,7 @@ import { setUpPage } from "../router/files.ts";
 import { programFiles } from "../router/program-files.ts";
 import { NESTED } from "../words/nested.ts";
 import type { ClassNesting } from "./class-nesting.ts";
-import { cutOf } from "./flat-items.ts";
+import { cutOf, type FlatItem } from "./flat-items.ts";
 import type { NestedSheet } from "./nested-sheets.ts";
 import { notNested, notNestedRows } from "./not-nested.ts";
 import { placedOutlines, placeOfName, sheetDrawing } from "./sheet-drawing.ts";
@@ -51,7 +51,7 @@ export const classNestedFiles = ({ planned, design }: ClassNesting, name: string
 
 function filesOf(planned: SheetPrograms, owner: SheetsOwner): NestedFiles {
   const { name, folder, notCut } = owner;
-  const made = planned.sheets.map((sheet) => sheetFiles(sheet, owner));
+  const made = planned.sheets.map((sheet) => sheetFiles(sheet, owner, stacksOf(planned)));
   const list = [
     NESTED.list({ plane: name }),
     ...made.map(({ texts, page }, i) => {
@@ -82,16 +82,17 @@ interface SheetFiles {
 function sheetFiles(
   { sheet, name, title, program }: SheetProgram,
   { design, folder, version }: SheetsOwner,
+  stacks: readonly Stack[],
 ): SheetFiles {
   const texts = new Map([[`${folder}/${name}.dxf`, dxfText(sheetDrawing(sheet, title), design.shop.dxfUnit)]]);
-  if (!program) return { texts, page: plainPage(sheet, title, [...texts.keys()], design) };
+  if (!program) return { texts, page: plainPage(sheet, title, [...texts.keys()], design, stacks) };
   for (const { path, text } of programFiles(program, design, version, folder)) texts.set(path, text);
   const page = setUpPage(program, [...texts.keys()], design);
   return {
     texts,
     page: {
       ...page,
-      steps: [...sheetLines(sheet, design), ...page.steps],
+      steps: [...sheetLines(sheet, design, stacks), ...page.steps],
       drawing: { ...page.drawing, ...namesAndSizes(sheet, design) },
       drawingKey: NESTED.draws,
     },
@@ -99,10 +100,10 @@ function sheetFiles(
 }
 
 /** What is done with the sheet before it is cut. */
-function sheetLines({ piece, items, used, end }: NestedSheet, design: Design): string[] {
+function sheetLines({ piece, items, used, end }: NestedSheet, design: Design, stacks: readonly Stack[]): string[] {
   const mm = (value: number) => formatValue(value, "mm", design);
   const { width, depth, thickness, sawnFrom, material } = piece;
-  const layers = material === "ply" ? stacksOf(items.map(({ item }) => item.name)) : [];
+  const layers = stacks.filter((plates) => plates.some(({ item }) => items.some((on) => on.item === item)));
   return [
     ...(sawnFrom
       ? [NESTED.sawn({ width: mm(width), depth: mm(depth), from: `${mm(sawnFrom.width)} × ${mm(sawnFrom.depth)}` })]
@@ -110,19 +111,29 @@ function sheetLines({ piece, items, used, end }: NestedSheet, design: Design): s
     NESTED.caliper({ thickness: mm(thickness) }),
     NESTED.grain[material],
     NESTED.used({ count: items.length, share: `${formatDecimal(100 * used, 0)} %`, end: mm(Math.ceil(end)) }),
-    ...(layers.length > 0 ? [NESTED.stack({ jigs: layers })] : []),
+    ...(layers.length > 0 ? [NESTED.stack({ jigs: layers.map((plates) => plateNames(plates, items)) })] : []),
   ];
 }
 
-/** Plates of one jig that are glued together. */
-function stacksOf(names: readonly string[]): string[][] {
-  const stacks = new Map<string, string[]>();
-  for (const name of names) {
-    const [, jig] = /^(.*)-\d+$/.exec(name) ?? [];
-    if (jig !== undefined) stacks.set(jig, [...(stacks.get(jig) ?? []), name]);
+/** Plates of one jig that are glued together, each with the number of the sheet that it lies on; undefined on none. */
+type Stack = readonly { readonly item: FlatItem; readonly sheet: number | undefined }[];
+
+function stacksOf({ sheets, noPlace }: SheetPrograms): Stack[] {
+  const laid = sheets.flatMap(({ sheet }, i) => sheet.items.map(({ item }) => ({ item, sheet: i + 1 })));
+  const left = noPlace.map(({ item }) => ({ item, sheet: undefined }));
+  const stacks = new Map<string, Stack>();
+  for (const plate of [...laid, ...left]) {
+    const [, jig] = plate.item.material === "ply" ? (/^(.*)-\d+$/.exec(plate.item.name) ?? []) : [];
+    if (jig !== undefined) stacks.set(jig, [...(stacks.get(jig) ?? []), plate]);
   }
   return [...stacks.values()];
 }
+
+/** By their names; those that lie elsewhere with their sheet. */
+const plateNames = (plates: Stack, items: NestedSheet["items"]): string[] =>
+  plates.map(({ item, sheet }) =>
+    items.some((on) => on.item === item) ? item.name : NESTED.plateElsewhere({ name: item.name, sheet }),
+  );
 
 function namesAndSizes(sheet: NestedSheet, design: Design) {
   const { piece, items } = sheet;
@@ -139,7 +150,13 @@ function namesAndSizes(sheet: NestedSheet, design: Design) {
 }
 
 /** The page of a sheet without a program. */
-function plainPage(sheet: NestedSheet, title: string, files: readonly string[], design: Design): SetUpPage {
+function plainPage(
+  sheet: NestedSheet,
+  title: string,
+  files: readonly string[],
+  design: Design,
+  stacks: readonly Stack[],
+): SetUpPage {
   const { piece, items } = sheet;
   const circles = items.flatMap(({ item, transform }) =>
     cutOf(item.drawing).circles.map((circle) => circleOutline(transformCircle(circle, transform))),
@@ -147,7 +164,7 @@ function plainPage(sheet: NestedSheet, title: string, files: readonly string[], 
   return {
     title,
     files,
-    steps: [...sheetLines(sheet, design), NESTED.noRouter],
+    steps: [...sheetLines(sheet, design, stacks), NESTED.noRouter],
     cutters: [],
     caution: "",
     drawing: {

@@ -1,12 +1,12 @@
 // The files of a plane's router programs: a program for each set-up, their sheets, a list with what is not cut.
 import type { Elevation } from "@lamplane/parameters/elevation";
 import type { Design } from "@lamplane/parameters/table";
-import { formatValue } from "@lamplane/parameters/units";
 import type { RouterSheets, SetUpPage } from "@lamplane/sheets/pages";
 import { SET_UP, SET_UP_LIST } from "../words/router.ts";
 import { limitText, planePrograms } from "./plane-programs.ts";
 import type { Program } from "./program.ts";
 import { type ProgramFile, programFiles, setUpLines } from "./program-files.ts";
+import { machineFeed, machineLength } from "./run-lines.ts";
 import { featureOutline } from "./set-up.ts";
 import { moveSegment, type Toolpath } from "./toolpath.ts";
 
@@ -52,14 +52,14 @@ const pathsOf = (files: readonly ProgramFile[]): string[] => files.map(({ path }
 export function setUpPage(program: Program, files: readonly string[], design: Design): SetUpPage {
   const { setUp, toolpaths, tabs } = program;
   const { stock, corner } = setUp;
-  const mm = (value: number) => formatValue(value, "mm", design);
+  const mm = (value: number) => machineLength(value, design);
   const rows = toolpaths.map(({ cutter: { name, diameter, cutting, speed, feed, plunge, step, finish } }) => [
     name,
     mm(diameter),
     mm(cutting),
     `${speed} rpm`,
-    `${feed} mm/min`,
-    `${plunge} mm/min`,
+    machineFeed(feed, design),
+    machineFeed(plunge, design),
     mm(step),
     mm(finish),
   ]);

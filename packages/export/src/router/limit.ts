@@ -1,7 +1,7 @@
 // What keeps a router from cutting something, as data; the sentences are in words/.
 import { ROUTER_LIMIT_HELP, ROUTER_LIMIT_SOURCE } from "../words/router.ts";
 
-/** `crossing` of an outline with itself, `engraver` that is fine enough, `reach` of the cutters, `opening` for a cutter to turn in, `tab-run` of straight side for a bridge, `travel` of the machine. */
+/** `crossing` of an outline with itself, `engraver` that is fine enough, `reach` of the cutters, `opening` for a cutter to turn in, `tab-run` of straight side for a bridge, `speed` of the spindle, `step` of a pass, `travel` of the machine. */
 export type LimitCode =
   | "crossing"
   | "engraver"
@@ -9,11 +9,13 @@ export type LimitCode =
   | "no-end-mill"
   | "opening"
   | "tab-run"
+  | "speed"
+  | "step"
   | "travel-x"
   | "travel-y"
   | "travel-z";
 
-/** A set-up that cannot be cut: the value and what it must be at least, or for crossing, travel and engraver at most. mm */
+/** A set-up that cannot be cut: the value and what it must be at least, or for crossing, travel, engraver, speed and step at most. mm, speed in rpm */
 export interface RouterLimit {
   readonly setUp: string;
   readonly title: string;
@@ -30,9 +32,11 @@ const PARAMETERS: Readonly<Record<LimitCode, readonly string[]>> = {
   "no-end-mill": ["cutters.kind"],
   opening: ["cutters.diameter", "cutters.cutting"],
   "tab-run": ["router.tabs.width", "cutters.diameter"],
+  speed: ["cutters.speed", "router.maxSpeed"],
+  step: ["cutters.step", "cutters.cutting"],
   "travel-x": ["router.area.width", "router.margin"],
   "travel-y": ["router.area.depth", "router.margin"],
-  "travel-z": ["router.area.height", "router.rapidHeight"],
+  "travel-z": ["router.area.height", "router.parkHeight", "router.rapidHeight"],
 };
 
 /** A limit's name in reports: the router's among the checks of a plane. */

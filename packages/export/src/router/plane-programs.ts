@@ -28,6 +28,6 @@ export const hasRouter = ({ router, cutters }: Design): boolean => cutters.lengt
 /** Why a set-up is not cut, in the maker's unit. */
 export function limitText({ code, value, limit }: RouterLimit, design: Design): string {
   const words = ROUTER_LIMIT[code];
-  const mm = (number: number) => formatValue(number, "mm", design);
-  return typeof words === "string" ? words : words({ value: mm(value), limit: mm(limit) });
+  const text = (number: number) => formatValue(number, code === "speed" ? "rpm" : "mm", design);
+  return typeof words === "string" ? words : words({ value: text(value), limit: text(limit) });
 }

@@ -106,7 +106,7 @@ const cutOutlines = ({ entries }: Drawing): Outline[] =>
 
 /** Jigs that are drawn for sheet, as thick as they are drawn. One that is partly routed from above keeps its pockets for the bench. */
 const jigs = (plane: Elevation): FlatThing[] =>
-  jigPlans(plane).flatMap(({ name, title, drawing: plain, bodies }): FlatThing[] => {
+  jigPlans(plane).flatMap(({ name, title, drawing: plain, bodies, plate }): FlatThing[] => {
     if (!plain || bodies.length !== 1) return [];
     const drawing = engraves(plane) ? lettered(plane, name, plain) : plain;
     const circles = drawing.entries.flatMap((entry) =>
@@ -120,6 +120,7 @@ const jigs = (plane: Elevation): FlatThing[] =>
         circles,
         thickness: drawing.thickness ?? bodies[0]!.thickness,
         engraving: engravingOf(drawing, plane.design),
+        ...(plate && { plates: plate.layers }),
       },
     ];
   });

@@ -5,6 +5,7 @@ import { formatDecimal, formatValue } from "@lamplane/parameters/units";
 import { SET_UP } from "../words/router.ts";
 import type { Program } from "./program.ts";
 import { programText } from "./rs274.ts";
+import { fitText, machineLength, runLines } from "./run-lines.ts";
 import { isThrough } from "./set-up.ts";
 import type { Toolpath } from "./toolpath.ts";
 
@@ -24,13 +25,14 @@ export function programFiles(program: Program, design: Design, version: string, 
     design.router.toolChange === "files" && toolpaths.length > 1
       ? toolpaths.map((path, i) => ({ end: `-${i + 1}-${path.cutter.name}`, toolpaths: [path] }))
       : [{ end: "", toolpaths }];
-  const fit = ({ name }: Cutter) => SET_UP.fit({ name });
+  const done = SET_UP.end({ height: machineLength(design.router.parkHeight, design) });
   return parts.map((part) => {
     const whole = { ...program, toolpaths: part.toolpaths };
     const title = SET_UP.title({ title: setUp.title, plane: design.name, version });
     const head = [title, ...setUpLines(whole, design), SET_UP.caution];
+    const fit = (cutter: Cutter) => fitText(cutter, cutter === part.toolpaths[0]!.cutter, design);
     const path = `${folder}/${setUp.name}${part.end}.ngc`;
-    return { path, ...part, ...programText(whole, design.router, design.cutters, { head, fit }) };
+    return { path, ...part, ...programText(whole, design.router, design.cutters, { head, fit, done }) };
   });
 }
 
@@ -38,12 +40,16 @@ export function programFiles(program: Program, design: Design, version: string, 
 export function setUpLines(program: Program, design: Design): string[] {
   const { setUp, toolpaths, tabs, minutes } = program;
   const { router } = design;
-  const mm = (value: number) => formatValue(value, "mm", design);
+  const mm = (value: number) => machineLength(value, design);
   const { stock } = setUp;
   const size = { width: mm(stock.width), depth: mm(stock.depth), thickness: mm(stock.thickness) };
   const isCradle = setUp.holding === "cradle";
   const place = router.zero === "corner-top" ? "top" : "spoilboard";
   return [
+    SET_UP.unit[router.units],
+    ...(setUp.plates && setUp.plates > 1
+      ? [SET_UP.plates({ count: setUp.plates, total: mm(setUp.plates * stock.thickness) })]
+      : []),
     isCradle ? SET_UP.block(size) : SET_UP.stock(size),
     SET_UP.zero[`${isCradle ? "tip" : "corner"}-${place}`],
     isCradle
@@ -70,6 +76,7 @@ export function setUpLines(program: Program, design: Design): string[] {
         speed: cutter.speed,
       }),
     ),
+    ...runLines(program, design),
     ...cornerLines(program, design),
     SET_UP.minutes({ minutes: formatDecimal(Math.max(0.5, minutes), 1) }),
   ];

@@ -44,10 +44,12 @@ export function planProgram(setUp: RouterSetUp, router: RouterRule, cutters: rea
     operations.push(planned);
   }
   const toolpaths = byCutter(inOrder(operations, cutters)).map(([cutter, cuts]) => {
-    const to = new ToolpathWriter(cutter, router.rapidHeight);
+    const to = new ToolpathWriter(cutter, router);
     for (const { cut } of cuts) cut(to);
     return to.done();
   });
+  const drive = cutterLimit(toolpaths, router);
+  if (drive) return limitOf(drive.code, drive.value, drive.limit);
   const travel = travelLimit(setUp, toolpaths, router);
   if (travel) return limitOf(travel.code, travel.value, travel.limit);
   return {
@@ -63,10 +65,15 @@ export function planProgram(setUp: RouterSetUp, router: RouterRule, cutters: rea
 
 const ORDER: readonly Operation["kind"][] = ["drill", "pocket", "engraving", "outer"];
 
-/** Drill, pocket, engrave, round the part; within each by cutter, so that few are changed: the one that goes round the part comes last. */
+/** Drill, pocket, engrave, round the part; within each by cutter, so that few are changed: one that goes round a part too cuts the last pockets, and goes round first. */
 function inOrder(operations: readonly Operation[], cutters: readonly Cutter[]): Operation[] {
-  const outer = operations.find(({ kind }) => kind === "outer")?.cutter;
-  const rank = ({ cutter }: Operation): number => (cutter === outer ? cutters.length : cutters.indexOf(cutter));
+  const of = (kind: Operation["kind"]) => operations.filter((each) => each.kind === kind).map(({ cutter }) => cutter);
+  const [pockets, outers] = [of("pocket"), of("outer")];
+  const shared = outers.find((cutter) => pockets.includes(cutter)) ?? outers[0];
+  const rank = ({ kind, cutter }: Operation): number => {
+    if (cutter !== shared) return cutters.indexOf(cutter);
+    return kind === "outer" ? -1 : cutters.length;
+  };
   return operations.toSorted((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || rank(a) - rank(b));
 }
 
@@ -173,11 +180,23 @@ function leavingLeast(mills: readonly Cutter[], left: (mill: Cutter) => readonly
   return ranked.toSorted((a, b) => a.gap - b.gap || b.mill.diameter - a.mill.diameter)[0]?.mill;
 }
 
+/** Cutters turned no faster than the spindle may, and sent no deeper in a pass than they have edges. */
+function cutterLimit(
+  toolpaths: readonly Toolpath[],
+  { maxSpeed }: RouterRule,
+): { code: LimitCode; value: number; limit: number } | undefined {
+  const cutters = toolpaths.map(({ cutter }) => cutter);
+  const fast = cutters.find(({ speed }) => speed > maxSpeed);
+  if (fast) return { code: "speed", value: fast.speed, limit: maxSpeed };
+  const deep = cutters.find(({ step, cutting }) => step > cutting);
+  return deep && { code: "step", value: deep.step, limit: deep.cutting };
+}
+
 /** Cutter's way and stock within the machine's travel. */
 function travelLimit(
   { corner, height, stock }: RouterSetUp,
   toolpaths: readonly Toolpath[],
-  { area, rapidHeight }: RouterRule,
+  { area, parkHeight, rapidHeight }: RouterRule,
 ): { code: LimitCode; value: number; limit: number } | undefined {
   const { min, max } = toolpathBounds(toolpaths);
   const width = Math.max(max.x, corner.x + stock.width) - Math.min(min.x, corner.x);
@@ -185,7 +204,7 @@ function travelLimit(
   const sizes = [
     { code: "travel-x", value: width, limit: area.width },
     { code: "travel-y", value: depth, limit: area.depth },
-    { code: "travel-z", value: height + rapidHeight, limit: area.height },
+    { code: "travel-z", value: height + Math.max(parkHeight, rapidHeight), limit: area.height },
   ] as const;
   return sizes.find(({ value, limit }) => value > limit);
 }

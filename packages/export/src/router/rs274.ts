@@ -16,6 +16,8 @@ const SHORTEST_ARC = 0.01;
 export interface ProgramWords {
   readonly head: readonly string[];
   readonly fit: (cutter: Cutter) => string;
+  /** At the end, when the spindle is off. */
+  readonly done: string;
 }
 
 export interface ProgramText {
@@ -33,12 +35,12 @@ export function programText(
 ): ProgramText {
   const write = new BlockWriter(router, router.zero === "corner-spoilboard" ? setUp.height : 0);
   write.comments(words.head);
-  write.begin();
+  write.modes();
   const lines = toolpaths.map((toolpath, i) => {
     write.change(toolpath, cutters.indexOf(toolpath.cutter) + 1, words.fit(toolpath.cutter), i === 0);
     return write.toolpath(toolpath);
   });
-  return { text: write.end(), lines };
+  return { text: write.end(words.done), lines };
 }
 
 class BlockWriter {
@@ -57,19 +59,32 @@ class BlockWriter {
     for (const line of lines) for (const part of wrapComment(commentText(line))) this.#lines.push(`(${part})`);
   }
 
-  begin(): void {
-    const unit = this.#router.units === "in" ? "G20" : "G21";
-    this.#lines.push(`G17 ${unit} G40 G54 G80 G90 G94`, `G64 P${this.#length(BLEND)}`);
+  modes(): void {
+    const { units, pathControl } = this.#router;
+    this.#lines.push(`G17 ${units === "in" ? "G20" : "G21"} G40 G54 G80 G90 G94`);
+    this.#lines.push(pathControl === "g64" ? `G64 P${this.#length(BLEND)}` : "G61");
   }
 
-  /** Spindle off and cutter raised before a hand comes near it. */
+  /**
+   * The last cutter stands at its park height. Where the new one stands no program knows: it goes to its park height
+   * straight and at its plunge feed, and only there turns and goes sideways.
+   */
   change({ cutter, start }: Toolpath, number: number, words: string, isFirst: boolean): void {
     if (!isFirst) this.#lines.push("M5");
-    if (!isFirst) this.#lines.push(`G0 Z${this.#height(start.z)}`);
     this.comments([words]);
-    if (this.#router.toolChange === "m6") this.#lines.push(`T${number} M6`);
-    else if (!isFirst) this.#lines.push("M0");
-    this.#lines.push(`S${cutter.speed} M3`, `G0 Z${this.#height(start.z)}`);
+    this.#lines.push(...this.#changeBlocks(number, isFirst));
+    if (!isFirst) this.modes(); // a hand at the control may have left others
+    this.#feed = Number.NaN;
+    this.#lines.push(`G1 Z${this.#height(start.z)}${this.#feedWord(cutter.plunge)}`, `S${cutter.speed} M3`);
+    if (this.#router.spindleDelay > 0) this.#lines.push(`G4 P${this.#router.spindleDelay}`);
+  }
+
+  /** No cutter runs on another's z: its length is taken from the control's table, or the program stops for a new z. */
+  #changeBlocks(number: number, isFirst: boolean): string[] {
+    const { toolChange } = this.#router;
+    if (toolChange === "m6-length") return [`T${number} M6`, `G43 H${number}`];
+    if (toolChange === "m6") return [`T${number} M6`, "M0"];
+    return isFirst ? [] : ["M0"];
   }
 
   /** @returns the number of each move's line */
@@ -82,8 +97,10 @@ class BlockWriter {
     });
   }
 
-  end(): string {
-    return [...this.#lines, "M5", "M30", ""].join("\n");
+  end(words: string): string {
+    this.#lines.push("M5");
+    this.comments([words]);
+    return [...this.#lines, "M30", ""].join("\n");
   }
 
   #block(from: Point3D, move: Move): string {

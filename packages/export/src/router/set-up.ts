@@ -45,6 +45,8 @@ export interface RouterSetUp {
   readonly holding: Holding;
   /** Height of the stock's top over the spoilboard. */
   readonly height: number;
+  /** How many of it are cut and glued face to face to one jig; one where absent. */
+  readonly plates?: number;
 }
 
 /** What a feature leaves standing or takes out, seen from above; none of what is engraved. */
@@ -69,6 +71,7 @@ export interface FlatThing {
   readonly circles: readonly Circle[];
   readonly thickness: number;
   readonly engraving?: Engraving | undefined;
+  readonly plates?: number;
 }
 
 /** A flat thing in its stock, its longer side along x, zero at the stock's lower left corner. */
@@ -87,6 +90,7 @@ export function flatSetUp(thing: FlatThing, margin: number): RouterSetUp {
     holding: "tabs",
     height: thickness,
     features: flatFeatures(thing, place),
+    ...(thing.plates && { plates: thing.plates }),
   };
 }
 

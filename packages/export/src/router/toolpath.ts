@@ -22,7 +22,7 @@ export type Move =
       readonly role: CutRole;
     };
 
-/** What one cutter does between two changes. */
+/** What one cutter does between two changes, from its park height back to it. */
 export interface Toolpath {
   readonly cutter: Cutter;
   /** Where the first move begins. */
@@ -38,14 +38,17 @@ export class ToolpathWriter {
   readonly #moves: Move[] = [];
   readonly #cutter: Cutter;
   readonly #rapidHeight: number;
+  readonly #parkHeight: number;
   readonly #start: Point3D;
   #at: Point3D;
   #role: CutRole = "pass";
 
-  constructor(cutter: Cutter, rapidHeight: number) {
+  /** Heights over the stock's top, mm: between cuts, and before the first and after the last. */
+  constructor(cutter: Cutter, { rapidHeight, parkHeight }: { rapidHeight: number; parkHeight: number }) {
     this.#cutter = cutter;
     this.#rapidHeight = rapidHeight;
-    this.#start = { x: 0, y: 0, z: rapidHeight };
+    this.#parkHeight = parkHeight;
+    this.#start = { x: 0, y: 0, z: parkHeight };
     this.#at = this.#start;
   }
 
@@ -65,17 +68,21 @@ export class ToolpathWriter {
     this.#role = before;
   }
 
-  /** Up out of the wood at the cutting feed, then fast; across; down to the stock's top. */
+  /** Up out of the wood at the cutting feed, then fast; across, from its park height no lower; down to the stock's top. */
   goOver({ x, y }: Point): void {
     this.lift();
-    this.#rapid({ x, y, z: this.#rapidHeight });
+    this.#rapid({ x, y, z: this.#at.z });
     this.#rapid({ x, y, z: NEAR_TOP });
     this.plungeTo(0);
   }
 
   lift(): void {
+    this.#liftTo(this.#rapidHeight);
+  }
+
+  #liftTo(z: number): void {
     if (this.#at.z < NEAR_TOP) this.#line({ ...this.#at, z: NEAR_TOP }, this.#cutter.feed);
-    this.#rapid({ ...this.#at, z: this.#rapidHeight });
+    if (this.#at.z < z) this.#rapid({ ...this.#at, z });
   }
 
   /** Straight down, at the plunge feed. */
@@ -106,7 +113,7 @@ export class ToolpathWriter {
   }
 
   done(): Toolpath {
-    this.lift();
+    this.#liftTo(this.#parkHeight);
     return { cutter: this.#cutter, start: this.#start, moves: this.#moves };
   }
 

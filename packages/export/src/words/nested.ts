@@ -37,6 +37,11 @@ export const NESTED = {
       `Glue face to face, holes in line: ${jigs.map((plates) => plates.join(" on ")).join("; ")}.`,
     { jigs: [["bed-cradle-1", "bed-cradle-2"]] },
   ),
+  plateElsewhere: sentence(
+    ({ name, sheet }: { name: string; sheet: number | undefined }) =>
+      `${name} (${sheet === undefined ? "on no sheet: cut it by hand" : `on sheet ${sheet}`})`,
+    { name: "bed-cradle-3", sheet: 3 },
+  ),
   noRouter: "No router given: cut by the DXF file. Layer CUT goes through, DRILL is bored, NOTE is only to be read.",
   draws:
     "Heavy lines: parts and openings. Thin lines: the way of the cutter. Crosses: tabs. Dashes: the sheet. Grey: where the cutter goes; clamp outside it. Circle: zero.",

@@ -10,8 +10,13 @@ export const SET_UP = {
   ),
   stock: sentence(
     ({ width, depth, thickness }: { width: string; depth: string; thickness: string }) =>
-      `Stock at least ${width} along x, ${depth} along y, ${thickness} thick.`,
+      `Stock ${thickness} thick, no more and no less: measure it. At least ${width} along x, ${depth} along y.`,
     { width: "275 mm", depth: "81 mm", thickness: "8 mm" },
+  ),
+  plates: sentence(
+    ({ count, total }: { count: number; total: string }) =>
+      `Run it ${count} times: ${count} plates, glued face to face with their holes in line, make the jig, ${total} thick.`,
+    { count: 4, total: "23.2 mm" },
   ),
   block: sentence(
     ({ width, depth }: { width: string; depth: string }) =>
@@ -43,7 +48,44 @@ export const SET_UP = {
     ),
   },
   engraving: sentence(({ depth }: { depth: string }) => `Engraves marks and names ${depth} deep.`, { depth: "0.3 mm" }),
-  fit: sentence(({ name }: { name: string }) => `Fit ${name}; set z anew for it`, { name: "end-6" }),
+  unit: {
+    mm: "Program in millimetres (G21), feeds in mm a minute.",
+    in: "Program in inches (G20), feeds in inches a minute.",
+  },
+  fit: sentence(({ name }: { name: string }) => `Fit ${name}; set z for it before the start`, { name: "end-6" }),
+  fitAtStop: sentence(
+    ({ name }: { name: string }) => `Stop: fit ${name}, set z anew for it, raise it clear of clamps, start again`,
+    { name: "end-3" },
+  ),
+  fitByLength: sentence(
+    ({ name, number }: { name: string; number: number }) =>
+      `Fit ${name}; its length stands in the control's table under ${number}`,
+    { name: "end-3", number: 2 },
+  ),
+  begin: sentence(
+    ({ name, height, delay, isMeasured }: { name: string; height: string; delay: number; isMeasured: boolean }) =>
+      `Start: ${isMeasured ? `${name}, every cutter's length in the control's table` : `${name} fitted, z set for it`}; nothing under the cutter. It goes straight to ${height} over the stock, slowly; the spindle starts${delay > 0 ? ` and the program waits ${delay} s` : ""}.`,
+    { name: "end-6", height: "30 mm", delay: 3, isMeasured: false },
+  ),
+  zeroPlace: { "corner-top": "at the stock's top", "corner-spoilboard": "on the spoilboard" },
+  stop: sentence(
+    ({ name, height, zero }: Record<"name" | "height" | "zero", string>) =>
+      `Stop: the cutter is ${height} over the stock, the spindle off. Cut off the spindle's power, fit ${name}, set z anew for it ${zero}, raise it clear of clamps, start again. x and y stay.`,
+    { name: "end-3", height: "30 mm", zero: "at the stock's top" },
+  ),
+  nextFile: sentence(
+    ({ name, height, zero }: Record<"name" | "height" | "zero", string>) =>
+      `Next program: the cutter is ${height} over the stock, the spindle off. Cut off the spindle's power, fit ${name}, set z anew for it ${zero}, start the program of ${name}. x and y stay.`,
+    { name: "end-3", height: "30 mm", zero: "at the stock's top" },
+  ),
+  changeByLength: sentence(
+    ({ name, height }: Record<"name" | "height", string>) =>
+      `Change without a stop, from ${height} over the stock: the control fits ${name} and takes its length from the table.`,
+    { name: "end-3", height: "30 mm" },
+  ),
+  end: sentence(({ height }: { height: string }) => `End: spindle off, cutter ${height} over the stock.`, {
+    height: "30 mm",
+  }),
   tabs: sentence(
     ({
       count,
@@ -59,7 +101,7 @@ export const SET_UP = {
     "Hold the bed block in the bed cradle with its bed level, against a stop at its tip and one at its right side. Clamp both to the table; keep clamps off the bed.",
   through: sentence(({ depth }: { depth: string }) => `Cuts ${depth} into the spoilboard.`, { depth: "0.3 mm" }),
   clamps: sentence(
-    ({ height }: { height: string }) => `Rapid moves pass ${height} over the stock: keep clamps lower.`,
+    ({ height }: { height: string }) => `Rapid moves between cuts pass ${height} over the stock: keep clamps lower.`,
     {
       height: "6 mm",
     },
@@ -118,6 +160,16 @@ export const ROUTER_LIMIT = {
       `Longest straight run is ${value}; tabs need two of ${limit}, with stock beside them. Use narrower tabs, or saw this part.`,
     { value: "12 mm", limit: "16 mm" },
   ),
+  speed: sentence(
+    ({ value, limit }: Numbers) =>
+      `A cutter is to turn at ${value}; the spindle turns at ${limit} at most. Enter a lower \`speed\` of the cutter and a feed that goes with it, or the spindle's own \`router.maxSpeed\`.`,
+    { value: "30000 rpm", limit: "24000 rpm" },
+  ),
+  step: sentence(
+    ({ value, limit }: Numbers) =>
+      `A pass is to go ${value} deeper; the cutter's edges are ${limit} long. Enter a smaller \`step\` of the cutter.`,
+    { value: "40 mm", limit: "22 mm" },
+  ),
   "travel-x": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in x; the router has ${limit}.`, {
     value: "640 mm",
     limit: "600 mm",
@@ -126,10 +178,14 @@ export const ROUTER_LIMIT = {
     value: "440 mm",
     limit: "400 mm",
   }),
-  "travel-z": sentence(({ value, limit }: Numbers) => `Needs ${value} of travel in z; the router has ${limit}.`, {
-    value: "151 mm",
-    limit: "80 mm",
-  }),
+  "travel-z": sentence(
+    ({ value, limit }: Numbers) =>
+      `Needs ${value} of travel in z; the router has ${limit}. A lower \`router.parkHeight\` needs less.`,
+    {
+      value: "151 mm",
+      limit: "80 mm",
+    },
+  ),
 } as const;
 
 export const ROUTER_LIMIT_SOURCE = "the router's travel and the cutters' sizes, as entered";
@@ -143,9 +199,11 @@ export const ROUTER_LIMIT_HELP = {
   opening:
     "Router: every hole and opening must be wide enough for an end mill to wind down into it, or have a drill of its size.",
   "tab-run": "Router: a part needs two straight runs long enough for a tab and the cutter beside it.",
+  speed: "Router: no cutter may turn faster than the spindle.",
+  step: "Router: no pass may go deeper than the cutter's edges are long.",
   "travel-x": "Router: stock and cutter's way along x must lie within the travel.",
   "travel-y": "Router: stock and cutter's way along y must lie within the travel.",
-  "travel-z": "Router: stock and rapid height together must lie within the travel in z.",
+  "travel-z": "Router: stock and the higher of park height and rapid height together must lie within the travel in z.",
 } as const;
 
 /** The list of set-ups beside the programs. */

@@ -1,6 +1,15 @@
 // A design that carries what its shop file holds, so that it can be sent on without it.
 import { isMap } from "yaml";
-import { isListName, isRow, LISTS, type ListName, listsWithin, type Row, type TableSection } from "../table/index.ts";
+import {
+  isListName,
+  isRow,
+  LISTS,
+  type ListName,
+  listsWithin,
+  type Row,
+  type TableSection,
+  UNIT_OF,
+} from "../table/index.ts";
 import { formatDecimal } from "../units.ts";
 import { endOf, pairAt, parseEditableMap, splitByteOrderMark } from "../yaml/editable-map.ts";
 import { applyEdits } from "../yaml/edits.ts";
@@ -77,6 +86,7 @@ const sectionWithUnits = (section: TableSection, values: DecodedSection): object
 
 function valueWithUnits(entry: Row | TableSection | undefined, value: DecodedSection[string]): unknown {
   if (entry && !isRow(entry)) return sectionWithUnits(entry, value as DecodedSection);
-  const isLength = entry?.kind === "number" && entry.quantity === "length";
-  return isLength && typeof value === "number" ? `${formatDecimal(value, 6)} mm` : value;
+  if (entry?.kind !== "number" || typeof value !== "number") return value;
+  if (entry.quantity !== "length" && entry.quantity !== "feed") return value;
+  return `${formatDecimal(value, 6)} ${UNIT_OF[entry.quantity]}`;
 }

@@ -6,11 +6,13 @@ import {
   isRow,
   LIST_NAMES,
   LISTS,
+  listRows,
   type NumberRow,
   type Row,
   rowsOf,
   TABLE,
   type TableSection,
+  UNIT_OF,
 } from "../table/index.ts";
 import { SHOP_TABLE } from "../table/shop-table.ts";
 import { formatDecimal, formatLength, fromMillimetres, parseLength, toMillimetres, type Units } from "../units.ts";
@@ -120,11 +122,20 @@ export function starterShop(units: Units): string {
   const { units: unit, ...groups } = SHOP_TABLE;
   const starter = { name: "", units };
   const lists = LIST_NAMES.flatMap((name) => {
-    const keys = Object.keys(LISTS[name].item).join(", ");
-    return ["", `# ${STARTER.list({ help: LISTS[name].help, keys })}`, `${name}: []`];
+    const rows = listRows(name, "").map(({ path, row }) => `#   ${path}: ${listRowText(row, units)}`);
+    return ["", `# ${STARTER.list({ help: LISTS[name].help })}`, ...rows, `${name}: []`];
   });
   const head = [`# ${STARTER.shop}`, `# ${STARTER.units({ units })}`];
   return `${[...head, ...sectionLines({ units: unit }, "", starter), ...sectionLines(groups, "", starter), ...lists].join("\n")}\n`;
+}
+
+/** What a key of a list's item means, what it may be, and what it is where it is left out. */
+function listRowText(row: Row, units: Units): string {
+  const text = STARTER.row({ help: row.help, allowed: allowedText(row, units) });
+  if ("required" in row && row.required) return `${text} ${STARTER.mustBeGiven}`;
+  const unit = row.kind === "number" && row.quantity === "feed" ? ` ${UNIT_OF.feed}` : "";
+  const value = row.kind === "number" ? defaultText(row, units) : String(defaultIn(row, units));
+  return value === undefined || value === "" ? text : `${text} ${STARTER.leftOut({ value: value + unit })}`;
 }
 
 /** Paths of everything that is measured on iron and billet. */

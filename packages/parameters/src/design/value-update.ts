@@ -1,6 +1,6 @@
 // One value written into a maker's file. Every other byte stays as it was: comments, spacing, order.
 import { isMap, parse, type Scalar, type YAMLMap } from "yaml";
-import type { Row } from "../table/index.ts";
+import { type Row, UNIT_OF } from "../table/index.ts";
 import { formatDecimal, fromMillimetres, toMillimetres, type Units } from "../units.ts";
 import {
   endOf,
@@ -111,6 +111,7 @@ export function yamlValueText(value: number | string, row: Row, units: Units, is
 /** A number as a maker writes it in a file of these units; with its unit where it is round in the other only. */
 export function numberText(value: number, row: Row, units: Units): string {
   const mm = formatDecimal(value, 6);
+  if (row.kind === "number" && row.quantity === "feed" && units === "in") return `${mm} ${UNIT_OF.feed}`;
   if (row.kind !== "number" || row.quantity !== "length" || units === "mm") return mm;
   const inches = formatDecimal(fromMillimetres(value, "in"), INCH_PLACES);
   return toMillimetres(Number(inches), "in") === Number(mm) ? inches : `${mm} mm`;

@@ -1,5 +1,5 @@
 // The router that is steered by a program: how far it goes, where its zero is, how parts are held.
-import { angle, choice, length } from "../parameter.ts";
+import { angle, choice, length, time, turns } from "../parameter.ts";
 import { COMMON_PRACTICE, SHOP_SOURCE } from "./sources.ts";
 
 const travel = (name: string, help: string) =>
@@ -34,11 +34,34 @@ export const router = {
     source: SHOP_SOURCE,
   }),
   toolChange: choice({
-    choices: ["pause", "files", "m6"],
+    choices: ["pause", "files", "m6", "m6-length"],
     default: "pause",
     name: "cutter change",
-    help: "How a program changes its cutter: pause (the program stops with the cutter raised), files (a program for each cutter) or m6 (the control does it).",
+    help: "How a program changes its cutter: pause (M0, a stop with the cutter raised; z is set anew), files (a program for each cutter), m6 (M6, then a stop; z is set anew) or m6-length (M6, then G43 with the length that the control's tool table has; no stop).",
     source: SHOP_SOURCE,
+  }),
+  pathControl: choice({
+    choices: ["g64", "g61"],
+    default: "g64",
+    name: "path control",
+    help: "How the control joins moves: g64 (rounds corners by 0.01 mm at most, without a halt) or g61 (exact, slower). Some hobby controls refuse G64 and take G61: see the control's manual.",
+    source: SHOP_SOURCE,
+  }),
+  maxSpeed: turns({
+    default: 24000,
+    min: 100,
+    max: 60000,
+    name: "highest spindle speed",
+    help: "Fastest that the router's spindle may turn. A cutter with a higher speed gets no program.",
+    source: SHOP_SOURCE,
+  }),
+  spindleDelay: time({
+    default: 3,
+    min: 0,
+    max: 60,
+    name: "spindle delay",
+    help: "How long a program waits after it has started the spindle (G4 P, in seconds), until it turns at full speed. 0 for no wait.",
+    source: COMMON_PRACTICE,
   }),
   direction: choice({
     choices: ["climb", "conventional"],
@@ -53,6 +76,15 @@ export const router = {
     max: 50,
     name: "rapid height",
     help: "How high over the stock the cutter travels between cuts. Clamps within its way must be lower.",
+    source: COMMON_PRACTICE,
+  }),
+  parkHeight: length({
+    default: 30,
+    min: 2,
+    max: 300,
+    step: 5,
+    name: "park height",
+    help: "How high over the stock the cutter stands at a program's start and end and while it is changed: room for wrench and hand.",
     source: COMMON_PRACTICE,
   }),
   margin: length({

@@ -20,8 +20,9 @@ const SUFFIX: Partial<Record<Quantity, { readonly pattern: RegExp; readonly exam
   temperature: { pattern: /\s*(°\s?C|℃|C)$/i, example: "21 or 21 °C" },
   humidity: { pattern: /\s*%(\s?RH)?$/i, example: "30 or 30 %" },
   percent: { pattern: /\s*%$/, example: "30 or 30 %" },
-  feed: { pattern: /\s*mm\/min$/, example: "1500 or 1500 mm/min" },
+  feed: { pattern: /\s*(mm|in)\/min$/, example: "1500 mm/min or 60 in/min" },
   turns: { pattern: /\s*rpm$/i, example: "16000 or 16000 rpm" },
+  time: { pattern: /\s*s$/, example: "3 or 3 s" },
   "force per length": { pattern: /\s*N\/mm$/, example: "5 or 5 N/mm" },
 };
 
@@ -62,7 +63,11 @@ export function parseNumber(text: string, quantity: Quantity, units: Units): Par
   const plain = normalizeFigures(text);
   const refused = rejectText(plain, example) ?? (quantity === "angle" ? rejectDegrees(plain) : undefined);
   if (refused !== undefined) return { fault: refused };
-  const value = parseDecimal(suffix ? plain.replace(suffix.pattern, "") : plain);
+  if (quantity === "feed" && units === "in" && !/[a-z]/i.test(plain))
+    return { fault: NUMBER_FAULT.bareFeed({ figures: shortenText(plain) }) };
+  const number = parseDecimal(suffix ? plain.replace(suffix.pattern, "") : plain);
+  const isInches = quantity === "feed" && /in\/min$/.test(plain);
+  const value = number === undefined || !isInches ? number : roundToNanometre(number * INCH);
   return value === undefined || !Number.isFinite(value) ? { fault: NUMBER_FAULT.notRead({ example }) } : { value };
 }
 

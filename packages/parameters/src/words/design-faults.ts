@@ -239,8 +239,7 @@ export const STARTER = {
   }),
   empty: "fill in each once it is measured",
   shop: "What belongs to the shop and not to one plane. Name this file in a design: `shop: my-shop.yaml`, or enter --shop my-shop.yaml. A design's own values stand over these.",
-  list: sentence(({ help, keys }: { help: string; keys: string }) => `${help} Keys of each: ${keys}.`, {
-    help: "Cutters of the router.",
-    keys: "name, kind, diameter",
-  }),
+  list: sentence(({ help }: { help: string }) => `${help} Keys of each:`, { help: "Cutters of the router." }),
+  mustBeGiven: "Must be given.",
+  leftOut: sentence(({ value }: { value: string }) => `Left out: ${value}.`, { value: "3 mm" }),
 } as const;

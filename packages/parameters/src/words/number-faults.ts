@@ -36,6 +36,11 @@ export const NUMBER_FAULT = {
     ({ figures }: { figures: string }) => `a fraction needs its unit in a file in mm; write ${figures} in`,
     { figures: "1 3/4" },
   ),
+  bareFeed: sentence(
+    ({ figures }: { figures: string }) =>
+      `a feed needs its unit in a file in inches; write ${figures} in/min, or ${figures} mm/min if that is meant`,
+    { figures: "47" },
+  ),
   metricFraction: sentence(({ decimal }: { decimal: string }) => `fractions are of inches; write ${decimal}`, {
     decimal: "0.75 cm",
   }),
