@@ -73,6 +73,7 @@ test("200 files with one absurd value at a random parameter", fault(REFUSED), as
   for (const [path, junk] of cases) {
     const keys = path.split(".");
     const row = rowsOf(TABLE).find((r) => r.path === path)!.row;
+    if (path === "core.layers" && /1,? 2/.test(junk)) continue; // thicknesses of layers
     if (row.kind === "text" && !/[*&!~]|null|\[|\{|u0000|u202e|""/.test(junk)) continue;
     await isRefused(
       `${GOOD}${keys.map((key, i) => `${"  ".repeat(i)}${key}:`).join("\n")} ${junk}\n`,

@@ -41,6 +41,9 @@ describe("a board", () => {
   const title = textsOf(picture).find(({ bold, text }) => bold && /\d:\d/.test(text))!.text;
   const [, paper, thing] = /([\d.]+):([\d.]+)/.exec(title)!;
   const scale = face!.wide / board.length;
+  /** Lower end of a span on paper: the face has its left edge above, the edge its upper face. */
+  const lowOf = (axis: "y" | "z", { from, to }: { from: number; to: number }) =>
+    axis === "y" ? board.width - to : from;
 
   test("is drawn at the scale that it says, its edge below its face", () => {
     expect(Math.abs(scale / (Number(paper) / Number(thing)) - 1)).toBeLessThan(0.03);
@@ -66,7 +69,7 @@ describe("a board", () => {
         const drawn = thin.find(
           ({ left, low, wide, high }) =>
             Math.abs(left - view.left - box.x.from * scale) < 1e-6 &&
-            Math.abs(low - view.low - box[axis].from * scale) < 1e-6 &&
+            Math.abs(low - view.low - lowOf(axis, box[axis]) * scale) < 1e-6 &&
             Math.abs(wide - (box.x.to - box.x.from) * scale) < 1e-6 &&
             Math.abs(high - (box[axis].to - box[axis].from) * scale) < 1e-6,
         );
@@ -77,7 +80,7 @@ describe("a board", () => {
       });
   });
 
-  test("has each cut's kerf as broad as the saw's, its line along the middle, numbered at its end", () => {
+  test("has each cut's kerf as broad as the saw's, its line along the middle, numbered on it or at its end", () => {
     const kerfs = areasOf(picture, 0.45);
     const seen = own!.cuts.flatMap(({ axis, kerf }, i) =>
       (axis === "x" ? ["y", "z"] : [axis]).map((up) => ({ i, axis, kerf, up })),
@@ -92,11 +95,16 @@ describe("a board", () => {
         axis === "x"
           ? {
               left: kerf.from,
-              low: piece[up as "y"].from,
+              low: lowOf(up as "y", piece[up as "y"]),
               wide: kerf.to - kerf.from,
               high: piece[up as "y"].to - piece[up as "y"].from,
             }
-          : { left: piece.x.from, low: kerf.from, wide: piece.x.to - piece.x.from, high: kerf.to - kerf.from };
+          : {
+              left: piece.x.from,
+              low: lowOf(up as "y", kerf),
+              wide: piece.x.to - piece.x.from,
+              high: kerf.to - kerf.from,
+            };
       const at = (box: Box) =>
         Math.abs(box.left - view.left - wanted.left * scale) +
         Math.abs(box.low - view.low - wanted.low * scale) +
@@ -110,9 +118,11 @@ describe("a board", () => {
       })!;
       const { from, to } = along.segments[0]!;
       expect(Math.hypot(to.x - from.x, to.y - from.y)).toBeCloseTo(axis === "x" ? drawn!.high : drawn!.wide, 6);
-      const numbers = textsOf(picture).filter(
-        ({ text, at: place }) => text === `${i + 1}` && Math.hypot(place.x - to.x, place.y - to.y) < 4,
-      );
+      const isAt = ({ x, y }: { x: number; y: number }) =>
+        axis === "x"
+          ? Math.hypot(x - from.x, y - Math.max(from.y, to.y)) < 4
+          : Math.abs(y - from.y) < 1.5 && x > Math.min(from.x, to.x) && x < Math.max(from.x, to.x);
+      const numbers = textsOf(picture).filter(({ text, at: place }) => text === `${i + 1}` && isAt(place));
       expect(numbers.length, `number ${i + 1} in ${up}`).toBeGreaterThan(0);
     }
   });
@@ -134,7 +144,7 @@ describe("a board", () => {
       }
       const rise = across ?? { from: 0, to: board.width };
       expect([onFace.low - face!.low, onFace.high, onEdge.high]).toEqual([
-        expect.closeTo(rise.from * scale, 6),
+        expect.closeTo(lowOf("y", rise) * scale, 6),
         expect.closeTo((rise.to - rise.from) * scale, 6),
         expect.closeTo(edge!.high, 6),
       ]);

@@ -110,7 +110,7 @@ describe("what is wrong is said at its place", () => {
     [
       "yaml",
       "planes:\n  - { name: anna, iron: 48 }\n",
-      [expect.stringContaining("2:19 iron iron is a section; write keys into it")],
+      [expect.stringContaining("2:19 iron this is a section; write keys into it")],
     ],
     [
       "yaml",
