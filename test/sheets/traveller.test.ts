@@ -179,10 +179,10 @@ const reached = ({ marks }: Picture) =>
         ]),
   );
 
-/** A small room for a drawing, most of a page, and two phones' screens, mm. */
+/** A small room for a drawing, most of a page, and a phone's screen, mm. */
 const ROOMS: readonly PictureRoom[] = [
   ...[50, 160].map((height) => ({ ...STEP_ROOM, height })),
-  ...[82, 75].map((width): PictureRoom => ({ width, height: 150, names: "below" })),
+  ...[75].map((width): PictureRoom => ({ width, height: 150, names: "below" })),
 ];
 const PAGE_MARGIN = 6; // mm: A4's column is as much wider than the usual room
 const SMALLEST_LETTERS = 2.4; // mm
