@@ -81,8 +81,7 @@ export const BOARDS = {
   paper: "boards",
   partHead: ["", "part", "as sawn", "rings to sole"],
   mark: "Mark the heart side on the board and on each part as it comes off.",
-  short:
-    "Where a crosscut comes before a rip, the pieces are short: rip them by hand or on a bandsaw with a push stick, not on a circular saw, unless its manual allows the length.",
+  short: "A piece that is crosscut before it is ripped is short: rip it by hand or on a bandsaw, with a push stick.",
   leftEdge: "left edge",
   waste: sentence(({ waste }: { waste: string }) => `Waste ${waste} of the boards used.`, { waste: "38 %" }),
   bound: sentence(

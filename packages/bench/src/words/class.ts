@@ -50,7 +50,7 @@ export const CLASS_SHEET = {
   setUps: "Set-ups of the day, in the order of the work",
   order: "Work the pages in order. Tick each plane as it is cut.",
   fromBoards:
-    "Saw by this sheet: the billet and the fences on each plane's own papers are for wood of its own. Write the plane's number on each part. Draw the matching marks over core and cheeks of a plane, laid side by side as they lay in the board, before they are milled.",
+    "Saw by this sheet, not by the billet and fences of each plane's papers. Write the plane's number on each part. Before milling lay core and cheeks side by side and draw the matching marks.",
 } as const;
 
 const planesText = (planes: readonly number[]): string =>

@@ -37,14 +37,14 @@ export const router = {
     choices: ["pause", "files", "m6", "m6-length"],
     default: "pause",
     name: "cutter change",
-    help: "How a program changes its cutter: pause (M0, a stop with the cutter raised; z is set anew), files (a program for each cutter), m6 (M6, then a stop; z is set anew) or m6-length (M6, then G43 with the length that the control's tool table has; no stop).",
+    help: "How a program changes its cutter: pause (a stop, M0; z is set anew), files (a program for each cutter), m6 (M6 and a stop; z is set anew) or m6-length (M6 and G43 with the tool table's length; no stop).",
     source: SHOP_SOURCE,
   }),
   pathControl: choice({
     choices: ["g64", "g61"],
     default: "g64",
     name: "path control",
-    help: "How the control joins moves: g64 (rounds corners by 0.01 mm at most, without a halt) or g61 (exact, slower). Some hobby controls refuse G64 and take G61: see the control's manual.",
+    help: "How the control joins moves: g64 (corners within 0.01 mm) or g61 (exact, slower). Some controls refuse G64: see the manual.",
     source: SHOP_SOURCE,
   }),
   maxSpeed: turns({
@@ -60,7 +60,7 @@ export const router = {
     min: 0,
     max: 60,
     name: "spindle delay",
-    help: "How long a program waits after it has started the spindle (G4 P, in seconds), until it turns at full speed. 0 for no wait.",
+    help: "How long a program waits (G4 P, in seconds) for the spindle to reach its speed. 0 for no wait.",
     source: COMMON_PRACTICE,
   }),
   direction: choice({

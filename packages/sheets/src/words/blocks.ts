@@ -46,7 +46,7 @@ export const CUTS = {
   curve:
     "Shape the curve after the straight cut, by the template, wear first, with disc, belt, rasp or plane. A drum cannot form it.",
   otherSaws:
-    "Bandsaw: set its mitre gauge the same way, the core's sole against the gauge, its left side up, toe to your left. Handsaw: follow the lines on both sides.",
+    "Bandsaw: set its mitre gauge the same way, sole against the gauge, left side up, toe to your left. Handsaw: follow the lines on both sides.",
   waste: "Keep the throat offcut: it backs the blocks in the vise.",
   angles: "Each angle measured on both sides of the block, not read off the saw.",
   square: "Cuts square across the core: no light under a square along either slope.",
@@ -105,7 +105,7 @@ export const RECESS = {
   ),
   byHand: sentence(
     ({ width, depth }: { width: string; depth: string }) =>
-      `No router: wedge the block so that its bed lies level. Bore a row of holes, the bit no wider than ${width}, its point no deeper than ${depth}; clear the rest with chisel and router plane.`,
+      `No router: wedge the block with its bed level. Bore a row of holes, the bit no wider than ${width}, its point no deeper than ${depth}; clear the rest with chisel and router plane.`,
     { width: "19 mm", depth: "5 mm" },
   ),
   tryIron: sentence(
@@ -133,7 +133,7 @@ export const PIN_HOLE = {
   bore: "Bore through both at once into a backing board, square to the insides, with a bit that leaves a clean edge. Try the drill in waste first and measure the hole it makes.",
   otherDrill: sentence(
     ({ clearance }: { clearance: string }) =>
-      `No such drill: take the next size, measure the hole, and make the tenons ${clearance} thinner.`,
+      `Another drill: make the tenons ${clearance} thinner than its hole.`,
     { clearance: "0.2 mm" },
   ),
   noPegs: "Leave the peg holes for the dry fit: there they go through cheeks and blocks together.",
