@@ -132,8 +132,7 @@ export const PIN_HOLE = {
   place: "With the pin guide: clamp it on as below. Check both distances with a rule before you drill.",
   bore: "Bore through both at once into a backing board, square to the insides, with a bit that leaves a clean edge. Try the drill in waste first and measure the hole it makes.",
   otherDrill: sentence(
-    ({ clearance }: { clearance: string }) =>
-      `Another drill: make the tenons ${clearance} thinner than its hole.`,
+    ({ clearance }: { clearance: string }) => `Another drill: make the tenons ${clearance} thinner than its hole.`,
     { clearance: "0.2 mm" },
   ),
   noPegs: "Leave the peg holes for the dry fit: there they go through cheeks and blocks together.",
