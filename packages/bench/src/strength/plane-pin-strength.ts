@@ -6,7 +6,7 @@ import { thrustToGrain } from "./bearing.ts";
 import { type CheekWood, type PinLoad, type PinStrength, type PinWood, pinStrength } from "./pin-strength.ts";
 import { planeHold } from "./plane-hold.ts";
 
-/** The clamp wanted in a fine shaving and in a catch, at the frictions as given and at the lowest, where more is wanted. */
+/** Which clamping force loads the pin: that for a fine shaving or for a catch, at the friction of the design or at the lowest. */
 export type LoadCase = "fine" | "inCatch" | "fineAtLowest" | "inCatchAtLowest";
 
 /** The six ways in which the wedge may be too much for the wood. */

@@ -59,10 +59,10 @@ function drawView(marks: Marks, board: Board, { parts, cuts }: BoardCuts, { up, 
   const rectangle = (along: Span, rise: Span) =>
     polygon(at(along.from, rise.from), at(along.to, rise.from), at(along.to, rise.to), at(along.from, rise.to));
   const whole: Span = { from: 0, to: up === "y" ? board.width : board.thickness };
-  const board2d = rectangle({ from: 0, to: board.length }, whole);
+  const boardOutline = rectangle({ from: 0, to: board.length }, whole);
   const knots = board.knots.map((knot) => ({ along: knot, rise: (up === "y" && knot.across) || whole }));
   const seen = cuts.flatMap((cut, i) => (cut.axis === "x" || cut.axis === up ? [{ ...cut, number: i + 1 }] : []));
-  marks.area(SHADES.waste, board2d);
+  marks.area(SHADES.waste, boardOutline);
   for (const { box } of parts) marks.area(0, rectangle(box.x, box[up])).outline("thin", rectangle(box.x, box[up]));
   for (const { along, rise } of knots) marks.area(KNOT_SHADE, rectangle(along, rise));
   for (const { axis, kerf, piece } of seen) {
@@ -72,7 +72,7 @@ function drawView(marks: Marks, board: Board, { parts, cuts }: BoardCuts, { up, 
     if (axis === "x") marks.line("cut", line(at(middle, rise.from), at(middle, rise.to)));
     else marks.line("cut", line(at(along.from, middle), at(along.to, middle)));
   }
-  marks.outline("outline", board2d);
+  marks.outline("outline", boardOutline);
 
   const label = placingLabels(marks);
   for (const { axis, kerf, piece, number } of seen) {
